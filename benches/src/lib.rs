@@ -1,0 +1,1 @@
+//! Timings of linewright; the benchmarks themselves are under `benches/`.

@@ -1,0 +1,117 @@
+//! Every numeric limit, once: constructors, messages, property tests and fuzzers draw from here.
+//!
+//! The limits are wide on purpose: they catch a value in the wrong unit or of the wrong kind, not a rare line. All
+//! of them are ours (no source).
+
+use crate::code::Code;
+use crate::error::Error;
+use crate::problem::{Part, Problem, Value};
+use crate::units::{self, Angle, Length, Ratio};
+
+/// The smallest and largest value of one named number, both included.
+#[derive(Debug, Clone, Copy)]
+pub struct Bound {
+    /// The field it limits, as it is spelled in every language.
+    pub name: &'static str,
+    /// Smallest.
+    pub min: f64,
+    /// Largest.
+    pub max: f64,
+    /// `"mm"`, `"deg"` or `"1"`.
+    pub unit: &'static str,
+    /// Why there.
+    pub why: &'static str,
+}
+
+const fn bound(name: &'static str, min: f64, max: f64, unit: &'static str, why: &'static str) -> Bound {
+    Bound { name, min, max, unit, why }
+}
+
+/// Outside diameter of a tube.
+pub const OD: Bound = bound("od", 1.0, 60.0, "mm", "small-bore hydraulic tube");
+/// Wall of a tube.
+pub const WALL: Bound = bound("wall", 0.1, 10.0, "mm", "thinner is foil, thicker is bar");
+/// A straight between tangents.
+pub const STRAIGHT: Bound = bound("straight", 0.0, 100_000.0, "mm", "no vehicle is longer than 100 m");
+/// A leg between corners.
+pub const LEG: Bound = bound("leg", 0.0, 100_000.0, "mm", "no vehicle is longer than 100 m");
+/// A coordinate of a point.
+pub const COORDINATE: Bound =
+    bound("coordinate", -1_000_000.0, 1_000_000.0, "mm", "a point beyond 1 km is in the wrong unit");
+/// A bend.
+pub const ANGLE: Bound = bound("angle", 0.0, 3600.0, "deg", "a loop of ten turns");
+/// A rotation between bend planes, as typed.
+pub const ROTATION: Bound = bound("rotation", -3600.0, 3600.0, "deg", "ten turns either way");
+/// A centerline radius.
+pub const RADIUS: Bound = bound("radius", 1.0, 10_000.0, "mm", "flatter than 10 m is straight");
+/// A nut's length.
+pub const NUT_LENGTH: Bound = bound("nut_length", 2.0, 200.0, "mm", "nuts of small-bore lines");
+/// A nut's bore.
+pub const NUT_BORE: Bound = bound("nut_bore", 1.0, 70.0, "mm", "nuts of small-bore lines");
+/// The straight a former holds.
+pub const GRIP: Bound = bound("grip", 0.0, 1000.0, "mm", "hand formers");
+/// Clamp depth of a flare tool.
+pub const CLAMP: Bound = bound("clamp", 0.0, 300.0, "mm", "hand flare tools");
+/// Tube standing out of a flare tool's clamp.
+pub const PROJECTION: Bound = bound("projection", 0.0, 100.0, "mm", "hand flare tools");
+/// Shortening of the tube by a flare.
+pub const NET_SHORTENING: Bound = bound("net_shortening", 0.0, 50.0, "mm", "a flare uses a few millimeters");
+/// Length added for safety.
+pub const CUT_SPARE: Bound = bound("cut_spare", 0.0, 200.0, "mm", "more is waste");
+/// Reserve for another try.
+pub const RESERVE: Bound = bound("reserve", 0.0, 2000.0, "mm", "more is another line");
+/// Working clearance and nut back-off.
+pub const CLEARANCE: Bound = bound("clearance", 0.0, 200.0, "mm", "room for a tool");
+/// Constant part of springback.
+pub const SPRINGBACK_CONSTANT: Bound =
+    bound("springback_constant", -10.0, 30.0, "deg", "beyond it the trial was misread");
+/// Proportional part of springback.
+pub const SPRINGBACK_PROPORTIONAL: Bound =
+    bound("springback_proportional", 0.0, 0.5, "1", "half the bend lost is no bend");
+/// Largest number of bends in a line.
+pub const MOST_BENDS: usize = 1000;
+
+impl Bound {
+    fn raw(&self, value: f64, got: Value) -> Result<(), Error> {
+        let part = Part::Field(self.name.to_owned());
+        if !value.is_finite() {
+            return Err(Problem::new(Code::NotANumber, part)
+                .got(Value::text(format!("{value}")))
+                .need(Value::text(format!("a number of {}", self.unit)))
+                .into());
+        }
+        if value < self.min || value > self.max {
+            return Err(Problem::new(Code::OutOfRange, part)
+                .got(got)
+                .need(Value::text(format!("{} to {} {}", self.min, self.max, self.unit)))
+                .why(format!("{} is outside its limits ({})", self.name, self.why))
+                .fix("check the unit and the number")
+                .into());
+        }
+        Ok(())
+    }
+
+    /// The length, if it lies within the bound.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER` for NaN and infinities, `OUT_OF_RANGE` outside the bound.
+    pub fn length(&self, value: Length) -> Result<Length, Error> {
+        self.raw(units::to_mm(value), Value::Length(value)).map(|()| value)
+    }
+
+    /// The angle, if it lies within the bound.
+    ///
+    /// # Errors
+    /// As [`Bound::length`].
+    pub fn angle(&self, value: Angle) -> Result<Angle, Error> {
+        self.raw(units::to_deg(value), Value::Angle(value)).map(|()| value)
+    }
+
+    /// The ratio, if it lies within the bound.
+    ///
+    /// # Errors
+    /// As [`Bound::length`].
+    pub fn ratio(&self, value: Ratio) -> Result<Ratio, Error> {
+        self.raw(value.value, Value::Ratio(value)).map(|()| value)
+    }
+}

@@ -1,0 +1,32 @@
+use super::*;
+
+#[test]
+fn only_the_listed_pairs_fit() {
+    let mut fits = 0;
+    for flare in Flare::ALL {
+        assert_eq!(flare.fits_seat(None), Fit::NotKnown);
+        assert_eq!(flare.fits_nose(None), Fit::NotKnown);
+        fits += Seat::ALL.into_iter().filter(|s| flare.fits_seat(Some(*s)) == Fit::Fits).count();
+        fits += Nose::ALL.into_iter().filter(|n| flare.fits_nose(Some(*n)) == Fit::Fits).count();
+    }
+    assert_eq!(fits, 6, "each flare has one seat and one nose");
+    assert_eq!(Flare::Single37.fits_seat(Some(Seat::Inverted45)), Fit::DoesNotFit);
+    assert_eq!(Flare::Double45.fits_seat(Some(Seat::Bubble)), Fit::DoesNotFit);
+}
+
+#[test]
+fn names_lead_back() {
+    for flare in Flare::ALL {
+        assert_eq!(Flare::from_name(flare.name()).unwrap(), flare);
+    }
+    for seat in Seat::ALL {
+        assert_eq!(Seat::from_name(seat.name()).unwrap(), Some(seat));
+    }
+    for nose in Nose::ALL {
+        assert_eq!(Nose::from_name(nose.name()).unwrap(), Some(nose));
+    }
+    assert_eq!(Seat::from_name("unknown").unwrap(), None);
+    assert_eq!(Flare::from_name("single-45").unwrap_err().code(), Code::Single45Refused);
+    assert_eq!(Flare::from_name("unknown").unwrap_err().code(), Code::UnknownName);
+    assert_eq!(Seat::from_name("").unwrap_err().code(), Code::UnknownName);
+}

@@ -1,0 +1,56 @@
+//! The fields of a draft, in one table: names, what belongs in them, whether they must be filled.
+
+/// One field of a [`super::LineDraft`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Field {
+    /// The name, the same in every language and in case files.
+    pub name: &'static str,
+    /// What belongs in it.
+    pub meaning: &'static str,
+    /// Whether a line needs it.
+    pub needed: bool,
+}
+
+const fn needed(name: &'static str, meaning: &'static str) -> Field {
+    Field { name, meaning, needed: true }
+}
+
+const fn optional(name: &'static str, meaning: &'static str) -> Field {
+    Field { name, meaning, needed: false }
+}
+
+/// Every field. Lists are separated by semicolons.
+pub const FIELDS: &[Field] = &[
+    needed("name", "short name of the line, unique on the vehicle"),
+    needed("od", "outside diameter of the tube, with unit"),
+    needed("wall", "wall of the tube, with unit"),
+    needed("material", "material by name"),
+    optional("min_radius", "smallest bend radius that the tube's maker gives, with unit"),
+    optional("min_radius_source", "where that radius was read"),
+    optional("legs", "lengths corner to corner, A to B; or fill straights"),
+    optional("straights", "lengths tangent to tangent, A to B; or fill legs"),
+    optional("bends", "bend angles, A to B, with unit; empty for a straight line"),
+    optional("rotations", "turn of the bend plane at each bend but the first, with unit"),
+    optional("radius", "centerline radius as formed, one for all bends or one each, with unit"),
+    needed("a_thread", "thread of the nut at end A, or unknown"),
+    needed("a_nut_length", "length of the nut at end A, with unit"),
+    needed("a_nut_bore", "bore of the nut at end A, with unit"),
+    needed("a_nose", "nose of the nut at end A, or unknown"),
+    needed("a_flare", "form of the flare at end A"),
+    optional("a_port", "what end A is screwed into"),
+    optional("a_port_thread", "thread of that port, or unknown"),
+    optional("a_seat", "seat of that port, or unknown"),
+    needed("b_thread", "thread of the nut at end B, or unknown"),
+    needed("b_nut_length", "length of the nut at end B, with unit"),
+    needed("b_nut_bore", "bore of the nut at end B, with unit"),
+    needed("b_nose", "nose of the nut at end B, or unknown"),
+    needed("b_flare", "form of the flare at end B"),
+    optional("b_port", "what end B is screwed into"),
+    optional("b_port_thread", "thread of that port, or unknown"),
+    optional("b_seat", "seat of that port, or unknown"),
+];
+
+/// The field of a name.
+pub(super) fn find(name: &str) -> Option<&'static Field> {
+    FIELDS.iter().find(|field| field.name == name)
+}

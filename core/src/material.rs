@@ -1,0 +1,72 @@
+//! Tube materials by name, with the sources of their numbers. What is not known stays unknown.
+
+use crate::code::Code;
+use crate::error::Error;
+use crate::problem::{Part, Problem, Value};
+use crate::source::{Checked, Source, Sourced};
+use crate::units::{MassDensity, kg_per_m3};
+
+/// A tube material.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Material {
+    /// Low-carbon steel brake tube, coated or not.
+    LowCarbonSteel,
+    /// Copper-nickel C70600 (90/10).
+    CopperNickel,
+    /// Stainless steel 304.
+    Stainless304,
+    /// Stainless steel 316 or 316L.
+    Stainless316,
+}
+
+/// All materials, in the order they are listed to a person.
+pub const ALL: [Material; 4] =
+    [Material::LowCarbonSteel, Material::CopperNickel, Material::Stainless304, Material::Stainless316];
+
+impl Material {
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Material::LowCarbonSteel => "low-carbon steel",
+            Material::CopperNickel => "copper-nickel",
+            Material::Stainless304 => "stainless 304",
+            Material::Stainless316 => "stainless 316",
+        }
+    }
+
+    /// The material of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Material, Error> {
+        let wanted = name.trim().to_lowercase();
+        ALL.into_iter().find(|m| m.name() == wanted).ok_or_else(|| {
+            let names = ALL.map(Material::name).join(", ");
+            Problem::new(Code::UnknownName, Part::Field("material".to_owned()))
+                .got(Value::text(name))
+                .need(Value::text(format!("one of {names}")))
+                .into()
+        })
+    }
+
+    /// The density, where one was seen or is at least remembered; see its source.
+    #[must_use]
+    pub fn density(self) -> Option<Sourced<MassDensity>> {
+        let row = |value, text, place, checked| {
+            Some(Sourced { value: kg_per_m3(value), source: Source::new(text, place, checked) })
+        };
+        match self {
+            Material::LowCarbonSteel => {
+                row(7850.0, "common handbook value for carbon steel", "", Checked::Memory)
+            }
+            Material::CopperNickel => {
+                row(8940.0, "strip maker's data sheet for C70600", "density 8.94 g/cm3", Checked::Seen)
+            }
+            Material::Stainless304 => None,
+            Material::Stainless316 => {
+                row(8000.0, "pipe seller's page on A269 316L", "density 8000 kg/m3", Checked::Seen)
+            }
+        }
+    }
+}

@@ -1,0 +1,171 @@
+//! The few operations a kernel may use, for one number and for `N` side by side.
+//!
+//! Every operation here is either correctly rounded by IEEE 754 or moves bits without rounding, so a
+//! kernel written over [`Lane`] has one result. `Wide` only repeats the operation of `f64` for each lane;
+//! plain loops over arrays are what the compiler turns into vector instructions of whatever width it has.
+
+use std::array;
+use std::ops::{Add, Div, Mul, Neg, Sub};
+
+const SIGN_BIT: u64 = 1 << 63;
+
+/// A number, or a row of numbers, that a kernel computes with.
+pub(super) trait Lane:
+    Copy + Add<Output = Self> + Sub<Output = Self> + Mul<Output = Self> + Div<Output = Self> + Neg<Output = Self>
+{
+    /// Answer of a comparison: all bits of a lane set, or none.
+    type Mask: Copy;
+
+    /// The same constant in every lane.
+    fn splat(value: f64) -> Self;
+
+    /// Correctly rounded square root.
+    fn sqrt(self) -> Self;
+
+    /// Clears the sign bit.
+    fn abs(self) -> Self;
+
+    /// Inverts the sign where `sign` is negative; a negative zero counts as negative.
+    fn flip_by(self, sign: Self) -> Self;
+
+    /// `self < other`; false for NaN.
+    fn below(self, other: Self) -> Self::Mask;
+
+    /// `self <= other`; false for NaN.
+    fn at_most(self, other: Self) -> Self::Mask;
+
+    /// Whether bit `index` of the representation is set.
+    fn bit(self, index: u32) -> Self::Mask;
+
+    /// `yes` where the mask is set, else `no`: the bits of the chosen one, even if the other is NaN.
+    fn select(mask: Self::Mask, yes: Self, no: Self) -> Self;
+}
+
+impl Lane for f64 {
+    type Mask = u64;
+
+    #[inline(always)]
+    fn splat(value: f64) -> Self {
+        value
+    }
+
+    #[inline(always)]
+    fn sqrt(self) -> Self {
+        f64::sqrt(self)
+    }
+
+    #[inline(always)]
+    fn abs(self) -> Self {
+        f64::from_bits(self.to_bits() & !SIGN_BIT)
+    }
+
+    #[inline(always)]
+    fn flip_by(self, sign: Self) -> Self {
+        f64::from_bits(self.to_bits() ^ (sign.to_bits() & SIGN_BIT))
+    }
+
+    #[inline(always)]
+    fn below(self, other: Self) -> u64 {
+        u64::from(self < other).wrapping_neg()
+    }
+
+    #[inline(always)]
+    fn at_most(self, other: Self) -> u64 {
+        u64::from(self <= other).wrapping_neg()
+    }
+
+    #[inline(always)]
+    fn bit(self, index: u32) -> u64 {
+        ((self.to_bits() >> index) & 1).wrapping_neg()
+    }
+
+    #[inline(always)]
+    fn select(mask: u64, yes: Self, no: Self) -> Self {
+        f64::from_bits((yes.to_bits() & mask) | (no.to_bits() & !mask))
+    }
+}
+
+/// `N` numbers side by side.
+#[derive(Clone, Copy)]
+pub(super) struct Wide<const N: usize>(pub(super) [f64; N]);
+
+impl<const N: usize> Wide<N> {
+    #[inline(always)]
+    fn each(self, f: impl Fn(f64) -> f64) -> Self {
+        Self(array::from_fn(|i| f(self.0[i])))
+    }
+
+    #[inline(always)]
+    fn pair<T>(self, other: Self, f: impl Fn(f64, f64) -> T) -> [T; N] {
+        array::from_fn(|i| f(self.0[i], other.0[i]))
+    }
+}
+
+/// Lifts an arithmetic operator from `f64` to `Wide`.
+macro_rules! lift {
+    ($($operator:ident $method:ident),+) => {$(
+        impl<const N: usize> $operator for Wide<N> {
+            type Output = Self;
+
+            #[inline(always)]
+            fn $method(self, other: Self) -> Self {
+                Self(self.pair(other, f64::$method))
+            }
+        }
+    )+};
+}
+
+lift!(Add add, Sub sub, Mul mul, Div div);
+
+impl<const N: usize> Neg for Wide<N> {
+    type Output = Self;
+
+    #[inline(always)]
+    fn neg(self) -> Self {
+        self.each(f64::neg)
+    }
+}
+
+impl<const N: usize> Lane for Wide<N> {
+    type Mask = [u64; N];
+
+    #[inline(always)]
+    fn splat(value: f64) -> Self {
+        Self([value; N])
+    }
+
+    #[inline(always)]
+    fn sqrt(self) -> Self {
+        self.each(Lane::sqrt)
+    }
+
+    #[inline(always)]
+    fn abs(self) -> Self {
+        self.each(Lane::abs)
+    }
+
+    #[inline(always)]
+    fn flip_by(self, sign: Self) -> Self {
+        Self(self.pair(sign, Lane::flip_by))
+    }
+
+    #[inline(always)]
+    fn below(self, other: Self) -> [u64; N] {
+        self.pair(other, Lane::below)
+    }
+
+    #[inline(always)]
+    fn at_most(self, other: Self) -> [u64; N] {
+        self.pair(other, Lane::at_most)
+    }
+
+    #[inline(always)]
+    fn bit(self, index: u32) -> [u64; N] {
+        array::from_fn(|i| self.0[i].bit(index))
+    }
+
+    #[inline(always)]
+    fn select(mask: [u64; N], yes: Self, no: Self) -> Self {
+        Self(array::from_fn(|i| Lane::select(mask[i], yes.0[i], no.0[i])))
+    }
+}

@@ -1,0 +1,138 @@
+//! What each flare takes of the tube, and the cut length as a sum.
+
+use crate::bench::{Bench, DEFAULT_DOUBLE_FLARE_MM};
+use crate::code::Code;
+use crate::flare::Flare;
+use crate::line::Line;
+use crate::problem::{Ledger, Part, Problem, Side, Value};
+use crate::source::Source;
+use crate::units::{Length, mm, to_mm};
+
+/// One term of the cut length.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Term {
+    /// What it is, in words.
+    pub what: String,
+    /// How much it adds.
+    pub length: Length,
+}
+
+/// The cut length and the terms it is the sum of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CutLength {
+    terms: Vec<Term>,
+    spare: Length,
+}
+
+/// What one flare takes of the tube.
+#[derive(Debug, Clone)]
+pub(super) struct FlareUse {
+    /// Measured shortening; None where nobody measured it.
+    pub(super) net: Option<Length>,
+    /// What is added for safety, or, while the shortening is unmeasured, for both together.
+    pub(super) spare: Option<Length>,
+}
+
+impl FlareUse {
+    /// Reads the bench; enters what it has to assume, and what stays unknown.
+    pub(super) fn new(
+        line: &Line,
+        bench: &Bench,
+        side: Side,
+        problems: &mut Vec<Problem>,
+        ledger: &mut Ledger,
+    ) -> FlareUse {
+        let flare = line.end(side).flare;
+        let Some(tool) = bench.flare_tool(flare) else {
+            problems
+                .push(Problem::new(Code::FlareToolMissing, Part::End(side)).got(Value::text(flare.name())));
+            return FlareUse { net: None, spare: None };
+        };
+        let usual = mm(DEFAULT_DOUBLE_FLARE_MM);
+        let is_double = flare == Flare::Double45;
+        let spare = match (tool.net_shortening(), tool.cut_spare()) {
+            (Some(_), Some(spare)) => Some(spare),
+            (Some(net), None) => {
+                let spare = mm(if is_double { (to_mm(usual) - to_mm(net)).max(0.0) } else { 0.0 });
+                ledger.assume(
+                    &format!("spare for one {} flare beyond its shortening", flare.name()),
+                    Value::Length(spare),
+                    Source::common_practice(),
+                );
+                Some(spare)
+            }
+            (None, spare) if is_double => {
+                ledger.assume(
+                    "tube for one double-45 flare, shortening and spare together",
+                    Value::Length(usual),
+                    Source::common_practice(),
+                );
+                problems.push(
+                    Problem::new(Code::FlareNetAssumed, Part::End(side))
+                        .need(Value::text("the shortening of a test piece"))
+                        .why("no test piece of this flare: 5 mm is used for shortening and spare together"),
+                );
+                Some(usual + spare.unwrap_or(mm(0.0)))
+            }
+            (None, _) => {
+                problems.push(
+                    Problem::new(Code::FlareNetUnknown, Part::End(side))
+                        .got(Value::text(flare.name()))
+                        .need(Value::text("the shortening of a test piece")),
+                );
+                None
+            }
+        };
+        FlareUse { net: tool.net_shortening(), spare }
+    }
+}
+
+impl CutLength {
+    /// Every term, or nothing while one of them is not known.
+    pub(super) fn new(line: &Line, uses: &[FlareUse; 2], reserve: Length) -> Option<CutLength> {
+        let path = line.path();
+        let mut terms = vec![
+            Term { what: "straights".to_owned(), length: path.straight_length() },
+            Term { what: "arcs".to_owned(), length: path.arc_length() },
+        ];
+        let mut spare = mm(0.0);
+        for (side, flare) in [Side::A, Side::B].into_iter().zip(uses) {
+            let name = line.end(side).flare.name();
+            let extra = flare.spare?;
+            spare += extra;
+            let what = match flare.net {
+                Some(net) => {
+                    terms.push(Term {
+                        what: format!("net shortening, {name} at {}", side.name()),
+                        length: net,
+                    });
+                    format!("cut spare, {name} at {}", side.name())
+                }
+                None => format!("shortening and spare, {name} at {} (assumed)", side.name()),
+            };
+            terms.push(Term { what, length: extra });
+        }
+        if to_mm(reserve) > 0.0 {
+            terms.push(Term { what: "reserve".to_owned(), length: reserve });
+        }
+        Some(CutLength { terms, spare: spare + reserve })
+    }
+
+    /// The terms, in the order they are added.
+    #[must_use]
+    pub fn terms(&self) -> &[Term] {
+        &self.terms
+    }
+
+    /// Their sum, not rounded.
+    #[must_use]
+    pub fn length(&self) -> Length {
+        mm(self.terms.iter().map(|t| to_mm(t.length)).sum())
+    }
+
+    /// All that is on the tube for safety; it waits at the trim end.
+    #[must_use]
+    pub fn spare(&self) -> Length {
+        self.spare
+    }
+}

@@ -1,0 +1,258 @@
+//! The two ends: the straight each needs, which is flared when, and which is left long.
+
+use super::cut::FlareUse;
+use super::{Datum, shortfall};
+use crate::bench::Bench;
+use crate::code::Code;
+use crate::line::Line;
+use crate::problem::{Ledger, Part, Problem, Side, Value};
+use crate::source::Source;
+use crate::units::{Length, Rounding, length_text, mm, round_length, to_mm};
+
+/// What an end straight must have room for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum MinimumKind {
+    /// Flaring after bending: the clamp, what stands out of it, the nut behind it, and room to work.
+    FlareAfter,
+    /// Flaring before bending: the nut lies between flare and former, and the former must hold.
+    FlareBefore,
+    /// Assembly: the nut seats and can back off.
+    Assembled,
+}
+
+/// One need of an end straight.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Minimum {
+    /// Which.
+    pub kind: MinimumKind,
+    /// The straight needed; None while the bench lacks the flare tool.
+    pub need: Option<Length>,
+    /// The smallest move of the bend away from the end that meets the need; zero where it is met.
+    pub shortfall: Option<Length>,
+}
+
+/// When an end is flared.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum FlareOrder {
+    /// Before the first bend.
+    BeforeBending,
+    /// After the last bend.
+    AfterBending,
+    /// The straight has room for neither.
+    Neither,
+}
+
+impl FlareOrder {
+    /// As it is printed and as the bindings spell it.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            FlareOrder::BeforeBending => "before bending",
+            FlareOrder::AfterBending => "after bending",
+            FlareOrder::Neither => "neither",
+        }
+    }
+}
+
+/// What is needed and planned at one end.
+#[derive(Debug, Clone, PartialEq)]
+pub struct EndPlan {
+    pub(super) straight: Length,
+    pub(super) minima: [Minimum; 3],
+    pub(super) order: FlareOrder,
+    pub(super) net: Option<Length>,
+}
+
+impl EndPlan {
+    /// The finished straight at this end.
+    #[must_use]
+    pub fn straight(&self) -> Length {
+        self.straight
+    }
+
+    /// The three needs: flare after bending, flare before bending, assembled.
+    #[must_use]
+    pub fn minima(&self) -> &[Minimum; 3] {
+        &self.minima
+    }
+
+    /// When it is flared.
+    #[must_use]
+    pub fn order(&self) -> FlareOrder {
+        self.order
+    }
+
+    /// How much the flare shortens the tube, if measured.
+    #[must_use]
+    pub fn net_shortening(&self) -> Option<Length> {
+        self.net
+    }
+
+    fn allows(&self, kind: MinimumKind) -> bool {
+        self.minima.iter().any(|m| m.kind == kind && m.shortfall.is_some_and(|s| to_mm(s) == 0.0))
+    }
+}
+
+/// Which end comes first, which is trimmed, and what each needs.
+pub(super) struct Order {
+    pub(super) first: Side,
+    pub(super) trim_end: Option<Side>,
+    pub(super) ends: [EndPlan; 2],
+}
+
+impl Order {
+    pub(super) fn new(
+        line: &Line,
+        bench: &Bench,
+        uses: &[FlareUse; 2],
+        wanted: Option<Side>,
+        problems: &mut Vec<Problem>,
+        ledger: &mut Ledger,
+    ) -> Order {
+        let (clearance, clearance_assumed) = bench.clearance();
+        let (back_off, back_off_assumed) = bench.back_off();
+        if clearance_assumed {
+            ledger.assume(
+                "working clearance beside the flare tool",
+                Value::Length(clearance),
+                Source::common_practice(),
+            );
+        }
+        if back_off_assumed {
+            ledger.assume("back-off of a nut", Value::Length(back_off), Source::common_practice());
+        }
+        let mut ends = [Side::A, Side::B].map(|side| EndPlan {
+            straight: end_straight(line, side),
+            minima: minima(line, bench, side, uses[side as usize].net),
+            order: FlareOrder::Neither,
+            net: uses[side as usize].net,
+        });
+        let trim_end = trim_end(&ends, wanted, problems);
+        let first = trim_end.map_or(Side::A, Side::other);
+        let grip = bench.former().grip();
+        for side in [Side::A, Side::B] {
+            let end = &mut ends[side as usize];
+            end.order = if trim_end == Some(side) {
+                FlareOrder::AfterBending
+            } else if end.allows(MinimumKind::FlareBefore) || line.path().bends().is_empty() {
+                FlareOrder::BeforeBending
+            } else if end.allows(MinimumKind::FlareAfter) && (side != first || holds_raw(end, grip)) {
+                FlareOrder::AfterBending
+            } else {
+                FlareOrder::Neither
+            };
+            report(line, side, end, problems);
+        }
+        Order { first, trim_end, ends }
+    }
+
+    /// The flare face where the first end is flared before bending, otherwise the raw end.
+    pub(super) fn datum(&self) -> Datum {
+        match self.ends[self.first as usize].order {
+            FlareOrder::BeforeBending => Datum::FlareFace(self.first),
+            FlareOrder::AfterBending | FlareOrder::Neither => Datum::RawEnd(self.first),
+        }
+    }
+}
+
+/// The former holds the end straight while it is still raw, that is, by its shortening longer.
+fn holds_raw(end: &EndPlan, grip: Length) -> bool {
+    to_mm(shortfall(to_mm(end.straight) + end.net.map_or(0.0, to_mm), to_mm(grip))) == 0.0
+}
+
+fn end_straight(line: &Line, side: Side) -> Length {
+    let straights = line.path().straights();
+    let straight = match side {
+        Side::A => straights.first(),
+        Side::B => straights.last(),
+    };
+    straight.copied().unwrap_or(mm(0.0))
+}
+
+fn minima(line: &Line, bench: &Bench, side: Side, net: Option<Length>) -> [Minimum; 3] {
+    let end = line.end(side);
+    let nut = end.nut.length();
+    // A line without bends has no bend to be too near.
+    let straight =
+        if line.path().bends().is_empty() { f64::INFINITY } else { to_mm(end_straight(line, side)) };
+    let minimum = |kind, need: Option<Length>| Minimum {
+        kind,
+        need,
+        shortfall: need.map(|need| shortfall(straight, to_mm(need))),
+    };
+    // Without a test piece the smallest shortening that can be is none at all.
+    let net = net.unwrap_or(mm(0.0));
+    let after =
+        bench.flare_tool(end.flare).map(|t| t.projection() + t.clamp() + nut + bench.clearance().0 - net);
+    [
+        minimum(MinimumKind::FlareAfter, after),
+        minimum(MinimumKind::FlareBefore, Some(nut + bench.former().grip())),
+        minimum(MinimumKind::Assembled, Some(nut + bench.back_off().0)),
+    ]
+}
+
+/// The end that is left long: the one wanted if it can be, otherwise the longer of those that can be flared after
+/// bending; of two equal ones B.
+fn trim_end(ends: &[EndPlan; 2], wanted: Option<Side>, problems: &mut Vec<Problem>) -> Option<Side> {
+    let longer = if to_mm(ends[0].straight) > to_mm(ends[1].straight) { Side::A } else { Side::B };
+    let preferred = wanted.unwrap_or(longer);
+    let chosen = [preferred, preferred.other()]
+        .into_iter()
+        .find(|s| ends[*s as usize].allows(MinimumKind::FlareAfter));
+    match (chosen, wanted) {
+        (None, _) => problems.push(Problem::new(Code::TrimEndNone, Part::Line)),
+        (Some(side), Some(wanted)) if side != wanted => problems.push(
+            Problem::new(Code::TrimEndNone, Part::End(wanted))
+                .why("this end cannot be trimmed and flared after bending, so the other end is left long"),
+        ),
+        _ => {}
+    }
+    chosen
+}
+
+/// Reports an end without room, each with the smallest move that cures it.
+fn report(line: &Line, side: Side, end: &EndPlan, problems: &mut Vec<Problem>) {
+    let straight = end.straight;
+    if to_mm(straight) < 0.0 {
+        // Two overlapping bends are reported as such.
+        return;
+    }
+    let bend = match side {
+        Side::A => 1,
+        Side::B => line.path().bends().len(),
+    };
+    let cure = |by: Length| {
+        format!(
+            "move bend {bend} away from end {} by {}",
+            side.name(),
+            length_text(round_length(by, mm(0.1), Rounding::Up))
+        )
+    };
+    let [after, before, assembled] = &end.minima;
+    if end.order == FlareOrder::Neither {
+        let needs = [after, before].into_iter().filter_map(|m| Some((m.need?, m.shortfall?)));
+        let unmet = needs.filter(|(_, short)| to_mm(*short) > 0.0);
+        let least = unmet.min_by(|a, b| to_mm(a.0).total_cmp(&to_mm(b.0)));
+        if let Some((need, short)) = least {
+            let after = after.need.map_or("not known".to_owned(), length_text);
+            let before = before.need.map_or("not known".to_owned(), length_text);
+            problems.push(
+                Problem::new(Code::BendInClamp, Part::End(side))
+                    .got(Value::Length(straight))
+                    .need(Value::Length(need))
+                    .why(format!("needed to flare after bending: {after}; to flare before bending: {before}"))
+                    .fix(cure(short)),
+            );
+        }
+    }
+    if let (Some(need), Some(short)) = (assembled.need, assembled.shortfall)
+        && to_mm(short) > 0.0
+    {
+        problems.push(
+            Problem::new(Code::NutOnBend, Part::End(side))
+                .got(Value::Length(straight))
+                .need(Value::Length(need))
+                .fix(cure(short)),
+        );
+    }
+}

@@ -1,0 +1,70 @@
+//! Nut, flare and port of each end: whether they belong together. Not known is never taken for yes.
+
+use crate::code::Code;
+use crate::flare::Fit;
+use crate::line::{End, Line};
+use crate::problem::{Part, Problem, Side, Value};
+use crate::units::{Length, to_mm};
+
+pub(super) fn check(line: &Line, problems: &mut Vec<Problem>) {
+    for side in [Side::A, Side::B] {
+        check_end(line.end(side), line.tube().od(), Part::End(side), problems);
+    }
+}
+
+fn check_end(end: &End, od: Length, part: Part, problems: &mut Vec<Problem>) {
+    let mut find =
+        |code, got: Value, need: Value| problems.push(Problem::new(code, part.clone()).got(got).need(need));
+    let flare = Value::text(format!("{} flare", end.flare.name()));
+    if to_mm(end.nut.bore()) <= to_mm(od) {
+        find(
+            Code::NutBoreSmall,
+            Value::Length(end.nut.bore()),
+            Value::text(format!("more than {}", Value::Length(od))),
+        );
+    }
+    let nose = end.nut.nose();
+    match end.flare.fits_nose(nose) {
+        Fit::Fits => {}
+        Fit::DoesNotFit => find(Code::NoseMismatch, named("nose", nose.map(|n| n.name())), flare.clone()),
+        Fit::NotKnown => {
+            find(Code::NoseUnknown, Value::text("unknown nose"), Value::text("the form of the nose"))
+        }
+    }
+    let Some(port) = &end.port else {
+        find(Code::PortUnknown, Value::Nothing, Value::text("the port's thread and seat"));
+        if end.nut.thread().is_none() {
+            find(Code::ThreadUnknown, Value::text("nut"), Value::text("diameter and pitch"));
+        }
+        return;
+    };
+    match (end.nut.thread(), port.thread) {
+        (Some(nut), Some(hole)) if nut == hole => {}
+        (Some(nut), Some(hole)) => {
+            find(
+                Code::ThreadMismatch,
+                Value::text(format!("nut {nut}")),
+                Value::text(format!("port {hole}")),
+            );
+        }
+        (nut, hole) => {
+            let missing = match (nut, hole) {
+                (None, None) => "nut and port",
+                (None, _) => "nut",
+                _ => "port",
+            };
+            find(Code::ThreadUnknown, Value::text(missing), Value::text("diameter and pitch"));
+        }
+    }
+    match end.flare.fits_seat(port.seat) {
+        Fit::Fits => {}
+        Fit::DoesNotFit => find(Code::FlareSeatMismatch, named("seat", port.seat.map(|s| s.name())), flare),
+        Fit::NotKnown => {
+            find(Code::SeatUnknown, Value::text("unknown seat"), Value::text("the form of the seat"))
+        }
+    }
+}
+
+fn named(what: &str, name: Option<&str>) -> Value {
+    Value::text(format!("{} {what}", name.unwrap_or("unknown")))
+}

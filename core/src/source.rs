@@ -1,0 +1,77 @@
+//! Where a number comes from, and how that was checked.
+
+use std::fmt;
+
+/// How a number was checked against its source.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Checked {
+    /// The number was seen in the named text, or in a public copy of it.
+    Seen,
+    /// The number was seen in another text that quotes the named one.
+    SecondHand,
+    /// The number was computed from a formula.
+    Computed,
+    /// The number was written from memory; nobody has looked it up.
+    Memory,
+    /// A habit of the trade that no text is known for.
+    CommonPractice,
+}
+
+impl Checked {
+    /// The words printed for it.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Checked::Seen => "seen",
+            Checked::SecondHand => "seen second-hand",
+            Checked::Computed => "computed",
+            Checked::Memory => "from memory, not checked",
+            Checked::CommonPractice => "common practice, no source",
+        }
+    }
+}
+
+/// The source of a number.
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+pub struct Source {
+    /// The text: a standard with its edition, a handbook, a page.
+    pub text: String,
+    /// Table, clause or page, where known.
+    pub place: String,
+    /// How it was checked.
+    pub checked: Checked,
+}
+
+impl Source {
+    /// A source with its place.
+    #[must_use]
+    pub fn new(text: &str, place: &str, checked: Checked) -> Self {
+        Source { text: text.to_owned(), place: place.to_owned(), checked }
+    }
+
+    /// A habit of the trade without a text.
+    #[must_use]
+    pub fn common_practice() -> Self {
+        Source::new("", "", Checked::CommonPractice)
+    }
+}
+
+impl fmt::Display for Source {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for part in [&self.text, &self.place] {
+            if !part.is_empty() {
+                write!(f, "{part}, ")?;
+            }
+        }
+        f.write_str(self.checked.name())
+    }
+}
+
+/// A value with its source.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sourced<T> {
+    /// The value.
+    pub value: T,
+    /// Where it comes from.
+    pub source: Source,
+}

@@ -1,0 +1,148 @@
+//! Springback from trial bends: how much further a bend must be taken so that the wanted angle remains.
+
+#[cfg(test)]
+mod tests;
+
+use crate::bounds;
+use crate::code::Code;
+use crate::error::Error;
+use crate::problem::{Part, Problem, Value};
+use crate::units::{Angle, Ratio, angle_text, deg, ratio, to_deg};
+
+/// Two trial angles closer than this tell nothing of the proportional part (ours, no source).
+const SPREAD_DEG: f64 = 10.0;
+
+/// One trial bend: the tool was set to `set`, and `got` remained.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Trial {
+    /// What the tool was bent to.
+    pub set: Angle,
+    /// What remained after letting go.
+    pub got: Angle,
+}
+
+/// Springback as a straight line over the set angle: `springback = constant + proportional x set`.
+///
+/// An estimate: it holds for this tube on this former, near the angles of the trials.
+///
+/// ```
+/// use linewright::{Springback, Trial, units::{deg, to_deg}};
+/// let trials = [Trial { set: deg(90.0), got: deg(86.5) }, Trial { set: deg(45.0), got: deg(43.2) }];
+/// let springback = Springback::from_trials(&trials)?;
+/// assert!((to_deg(springback.setting(deg(60.0))) - 62.46).abs() < 0.01);
+/// # Ok::<(), linewright::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub struct Springback {
+    constant: Angle,
+    proportional: Ratio,
+    trials: Vec<Trial>,
+}
+
+impl Springback {
+    /// A springback whose two parts are known.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    pub fn new(constant: Angle, proportional: Ratio) -> Result<Springback, Error> {
+        Ok(Springback {
+            constant: bounds::SPRINGBACK_CONSTANT.angle(constant)?,
+            proportional: bounds::SPRINGBACK_PROPORTIONAL.ratio(proportional)?,
+            trials: Vec::new(),
+        })
+    }
+
+    /// The line through two trials, or by least squares through more. Trials at one angle only give a springback in
+    /// proportion to the angle, and [`Springback::is_weak`] says so.
+    ///
+    /// # Errors
+    /// `TRIALS_UNUSABLE` for no trials, for one that did not spring back, and for sets that no springback explains;
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
+    pub fn from_trials(trials: &[Trial]) -> Result<Springback, Error> {
+        let unusable = |got: String, fix: &str| -> Error {
+            Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
+                .got(Value::text(got))
+                .need(Value::text(fix))
+                .into()
+        };
+        let count = match u32::try_from(trials.len()) {
+            Ok(n) if n > 0 => f64::from(n),
+            _ => return Err(unusable(format!("{} trials", trials.len()), "at least one trial bend")),
+        };
+        for trial in trials {
+            let (set, got) = (bounds::ANGLE.angle(trial.set)?, bounds::ANGLE.angle(trial.got)?);
+            if to_deg(got) <= 0.0 || to_deg(got) > to_deg(set) {
+                let text = format!("set {}, got {}", angle_text(set), angle_text(got));
+                return Err(unusable(text, "a bend that springs back a little; were set and got exchanged?"));
+            }
+        }
+        let sets: Vec<f64> = trials.iter().map(|t| to_deg(t.set)).collect();
+        let backs: Vec<f64> = trials.iter().map(|t| to_deg(t.set) - to_deg(t.got)).collect();
+        let mean_set = sets.iter().sum::<f64>() / count;
+        let mean_back = backs.iter().sum::<f64>() / count;
+        let low = sets.iter().copied().fold(f64::INFINITY, f64::min);
+        let high = sets.iter().copied().fold(0.0, f64::max);
+        let (constant, proportional) = if high - low < SPREAD_DEG {
+            (0.0, mean_back / mean_set)
+        } else {
+            let sxx: f64 = sets.iter().map(|x| (x - mean_set) * (x - mean_set)).sum();
+            let sxy: f64 = sets.iter().zip(&backs).map(|(x, y)| (x - mean_set) * (y - mean_back)).sum();
+            let slope = sxy / sxx;
+            (mean_back - slope * mean_set, slope)
+        };
+        let line = Springback::new(deg(constant), ratio(proportional)).map_err(|error| {
+            let text = format!(
+                "constant {constant:.2} deg, proportional {proportional:.4}: {}",
+                error.problem().why
+            );
+            unusable(text, "larger bends that spring back more than smaller ones: measure the trials again")
+        })?;
+        Ok(Springback { trials: trials.to_vec(), ..line })
+    }
+
+    /// The part that does not depend on the angle.
+    #[must_use]
+    pub fn constant(&self) -> Angle {
+        self.constant
+    }
+
+    /// The part in proportion to the set angle.
+    #[must_use]
+    pub fn proportional(&self) -> Ratio {
+        self.proportional
+    }
+
+    /// The trials it was fitted to; empty where the parts were given.
+    #[must_use]
+    pub fn trials(&self) -> &[Trial] {
+        &self.trials
+    }
+
+    /// The angle to bend to so that `wanted` remains: (wanted + constant) / (1 - proportional). A bend of zero
+    /// needs no setting and gets zero.
+    #[must_use]
+    pub fn setting(&self, wanted: Angle) -> Angle {
+        if to_deg(wanted) == 0.0 {
+            return deg(0.0);
+        }
+        deg((to_deg(wanted) + to_deg(self.constant)) / (1.0 - self.proportional.value))
+    }
+
+    /// Whether it rests on trials at one angle only.
+    #[must_use]
+    pub fn is_weak(&self) -> bool {
+        self.span().is_some_and(|(low, high)| high - low < SPREAD_DEG)
+    }
+
+    /// Whether a setting lies outside the angles of the trials.
+    #[must_use]
+    pub fn is_outside_trials(&self, setting: Angle) -> bool {
+        self.span().is_some_and(|(low, high)| !(low..=high).contains(&to_deg(setting)))
+    }
+
+    fn span(&self) -> Option<(f64, f64)> {
+        let sets = || self.trials.iter().map(|t| to_deg(t.set));
+        let low = sets().reduce(f64::min)?;
+        Some((low, sets().fold(low, f64::max)))
+    }
+}

@@ -1,0 +1,60 @@
+use super::*;
+
+fn trials(pairs: &[(f64, f64)]) -> Vec<Trial> {
+    pairs.iter().map(|&(set, got)| Trial { set: deg(set), got: deg(got) }).collect()
+}
+
+#[test]
+fn two_trials_give_the_line_through_them() {
+    // By hand: springback 3.5 at 90 and 1.8 at 45, so slope 1.7/45 and constant 0.1;
+    // setting = (wanted + 0.1) / (1 - 1.7/45).
+    let springback = Springback::from_trials(&trials(&[(90.0, 86.5), (45.0, 43.2)])).unwrap();
+    assert!((to_deg(springback.constant()) - 0.1).abs() < 1e-9);
+    assert!((springback.proportional().value - 1.7 / 45.0).abs() < 1e-12);
+    for (wanted, setting) in [(30.0, 31.28), (45.0, 46.87), (60.0, 62.46), (90.0, 93.64)] {
+        assert!((to_deg(springback.setting(deg(wanted))) - setting).abs() < 0.005, "{wanted}");
+    }
+    // What was set comes back as what was got.
+    assert!((to_deg(springback.setting(deg(86.5))) - 90.0).abs() < 1e-9);
+    assert!(!springback.is_weak());
+}
+
+#[test]
+fn more_trials_are_fitted_by_least_squares() {
+    // Symmetric about the line 0.5 + 0.02 set, so the fit must return that line.
+    let set = [30.0, 30.0, 90.0, 90.0];
+    let off = [0.1, -0.1, 0.1, -0.1];
+    let pairs: Vec<_> = set.iter().zip(off).map(|(s, o)| (*s, s - (0.5 + 0.02 * s + o))).collect();
+    let springback = Springback::from_trials(&trials(&pairs)).unwrap();
+    assert!((to_deg(springback.constant()) - 0.5).abs() < 1e-9);
+    assert!((springback.proportional().value - 0.02).abs() < 1e-12);
+}
+
+#[test]
+fn one_angle_is_weak_and_in_proportion() {
+    let springback = Springback::from_trials(&trials(&[(90.0, 87.3)])).unwrap();
+    assert!(springback.is_weak());
+    assert!((to_deg(springback.setting(deg(45.0))) - 45.0 / 0.97).abs() < 1e-9);
+}
+
+#[test]
+fn trials_that_make_no_sense_are_refused() {
+    for pairs in [
+        &[][..],
+        &[(86.5, 90.0)],
+        &[(90.0, 0.0)],
+        &[(90.0, 88.0), (45.0, 40.0)],
+        &[(90.0, 30.0), (45.0, 20.0)],
+    ] {
+        let error = Springback::from_trials(&trials(pairs)).unwrap_err();
+        assert_eq!(error.code(), Code::TrialsUnusable, "{pairs:?}");
+    }
+    let error = Springback::from_trials(&trials(&[(f64::NAN, 1.0)])).unwrap_err();
+    assert_eq!(error.code(), Code::NotANumber);
+}
+
+#[test]
+fn no_bend_needs_no_setting() {
+    let springback = Springback::new(deg(1.0), ratio(0.03)).unwrap();
+    assert_eq!(to_deg(springback.setting(deg(0.0))).to_bits(), 0.0_f64.to_bits());
+}

@@ -1,0 +1,147 @@
+//! Quantities: the aliases every public signature uses, their constructors, and the one place that prints and
+//! rounds.
+//!
+//! The base is millimeter, megagram (tonne), second. In it a length *is* its number of millimeters and a pressure
+//! *is* its number of megapascals, so what a person typed in mm or MPa is stored without loss; with a meter base
+//! about one value in seven of a 0.01 mm grid comes back changed in its last digit (measured in the conformance
+//! tests). Angles are radians inside, because uom fixes that, and come back in degrees as they were typed (see
+//! [`to_deg`]).
+//!
+//! ```
+//! use linewright::units::{deg, inch, mm, to_deg, to_mm};
+//! let od = inch(3.0 / 16.0);
+//! assert_eq!(to_mm(od), 4.7625);
+//! assert_eq!(to_mm(mm(14.3)), 14.3);
+//! assert_eq!(to_deg(deg(86.5)), 86.5);
+//! ```
+
+mod print;
+mod read;
+#[cfg(test)]
+mod tests;
+
+pub use print::{Rounding, angle_text, inch_text, length_text, round_angle, round_length};
+pub use read::{read_angle, read_length};
+
+/// The base units: mm and MPa are stored as they are written.
+pub type Base = dyn uom::si::Units<
+        f64,
+        length = uom::si::length::millimeter,
+        mass = uom::si::mass::megagram,
+        time = uom::si::time::second,
+        electric_current = uom::si::electric_current::ampere,
+        thermodynamic_temperature = uom::si::thermodynamic_temperature::kelvin,
+        amount_of_substance = uom::si::amount_of_substance::mole,
+        luminous_intensity = uom::si::luminous_intensity::candela,
+    >;
+
+/// A plane angle, radians inside.
+pub type Angle = uom::si::angle::Angle<Base, f64>;
+/// An area, mm2 inside.
+pub type Area = uom::si::area::Area<Base, f64>;
+/// A length, mm inside.
+pub type Length = uom::si::length::Length<Base, f64>;
+/// A mass, Mg inside.
+pub type Mass = uom::si::mass::Mass<Base, f64>;
+/// A mass per volume, Mg/mm3 inside.
+pub type MassDensity = uom::si::mass_density::MassDensity<Base, f64>;
+/// A pressure or stress, MPa inside.
+pub type Pressure = uom::si::pressure::Pressure<Base, f64>;
+/// A plain ratio.
+pub type Ratio = uom::si::ratio::Ratio<Base, f64>;
+/// A volume, mm3 inside.
+pub type Volume = uom::si::volume::Volume<Base, f64>;
+
+use std::f64::consts::PI;
+
+/// A length of `value` millimeters.
+#[must_use]
+pub fn mm(value: f64) -> Length {
+    Length::new::<uom::si::length::millimeter>(value)
+}
+
+/// A length of `value` inches, taken as `value` x 25.4 mm.
+///
+/// 25.4 has no exact binary form but 254 has, so a fraction of an inch times 254 is exact and only the last
+/// division rounds: 3/16 in is 4.7625 mm, where x 25.4 gives 4.762499999999999.
+#[must_use]
+pub fn inch(value: f64) -> Length {
+    mm(value * 254.0 / 10.0)
+}
+
+/// A length of `value` meters.
+#[must_use]
+pub fn meter(value: f64) -> Length {
+    mm(value * 1000.0)
+}
+
+/// An angle of `value` degrees.
+#[must_use]
+pub fn deg(value: f64) -> Angle {
+    rad(value * (PI / 180.0))
+}
+
+/// An angle of `value` radians.
+#[must_use]
+pub fn rad(value: f64) -> Angle {
+    Angle::new::<uom::si::angle::radian>(value)
+}
+
+/// A plain ratio, 1 = the whole.
+#[must_use]
+pub fn ratio(value: f64) -> Ratio {
+    Ratio::new::<uom::si::ratio::ratio>(value)
+}
+
+/// The number of millimeters in a length, bit for bit what [`mm`] was given.
+#[must_use]
+pub fn to_mm(length: Length) -> f64 {
+    length.value
+}
+
+/// The number of degrees in an angle.
+///
+/// Degrees to radians and back can change the last digit; a result within four units in the last place of a
+/// number with at most nine decimals is taken for that number, so an angle prints as it was typed.
+#[must_use]
+pub fn to_deg(angle: Angle) -> f64 {
+    let raw = angle.value * (180.0 / PI);
+    let typed = (raw * 1e9).round() / 1e9;
+    if (raw - typed).abs() <= 4.0 * f64::EPSILON * raw.abs() { typed } else { raw }
+}
+
+/// The number of radians in an angle.
+#[must_use]
+pub fn to_rad(angle: Angle) -> f64 {
+    angle.value
+}
+
+/// The number of square millimeters in an area; of a bore, also its milliliters per meter.
+#[must_use]
+pub fn to_mm2(area: Area) -> f64 {
+    area.value
+}
+
+/// The number of milliliters in a volume.
+#[must_use]
+pub fn to_ml(volume: Volume) -> f64 {
+    volume.value / 1000.0
+}
+
+/// The number of grams in a mass.
+#[must_use]
+pub fn to_g(mass: Mass) -> f64 {
+    mass.value * 1e6
+}
+
+/// The number of kilograms per cubic meter in a density.
+#[must_use]
+pub fn to_kg_per_m3(density: MassDensity) -> f64 {
+    density.value * 1e12
+}
+
+/// A density of `value` kilograms per cubic meter.
+#[must_use]
+pub fn kg_per_m3(value: f64) -> MassDensity {
+    MassDensity { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value: value / 1e12 }
+}

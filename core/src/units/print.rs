@@ -1,0 +1,79 @@
+use super::{Angle, Length, deg, inch, mm, to_deg, to_mm};
+
+/// Which way a number is rounded. One rule for every output: cut lengths up, settings down (an under-bend can be
+/// topped up), marks to the nearest, needs outward.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Rounding {
+    /// To the next step above.
+    Up,
+    /// To the next step below.
+    Down,
+    /// To the nearest step, halves away from zero.
+    Nearest,
+}
+
+/// An excess over a step below this share of the step is rounding noise and does not start a new step.
+const NOISE: f64 = 1e-7;
+
+impl Rounding {
+    fn steps(self, value: f64, step: f64) -> f64 {
+        let steps = value / step;
+        match self {
+            Rounding::Up => (steps - NOISE).ceil(),
+            Rounding::Down => (steps + NOISE).floor(),
+            Rounding::Nearest => steps.round(),
+        }
+    }
+}
+
+/// A length rounded to a whole number of steps.
+#[must_use]
+pub fn round_length(length: Length, step: Length, rounding: Rounding) -> Length {
+    mm(rounding.steps(to_mm(length), to_mm(step)) * to_mm(step))
+}
+
+/// An angle rounded to a whole number of steps.
+#[must_use]
+pub fn round_angle(angle: Angle, step: Angle, rounding: Rounding) -> Angle {
+    deg(rounding.steps(to_deg(angle), to_deg(step)) * to_deg(step))
+}
+
+/// At most two decimals, no trailing zeros, no minus before a zero.
+fn decimal(value: f64) -> String {
+    let text = format!("{value:.2}");
+    let text = text.trim_end_matches('0').trim_end_matches('.');
+    if text == "-0" { "0".to_owned() } else { text.to_owned() }
+}
+
+/// A length as messages print it: `"4.76 mm"`, `"34 mm"`.
+#[must_use]
+pub fn length_text(length: Length) -> String {
+    format!("{} mm", decimal(to_mm(length)))
+}
+
+/// An angle as messages print it: `"31.28 deg"`, `"90 deg"`.
+#[must_use]
+pub fn angle_text(angle: Angle) -> String {
+    format!("{} deg", decimal(to_deg(angle)))
+}
+
+/// A length in inches to the nearest 1/32 in the wanted direction, without the unit: `"29 27/32"`.
+#[must_use]
+pub fn inch_text(length: Length, rounding: Rounding) -> String {
+    let steps = rounding.steps(to_mm(length), to_mm(inch(1.0)) / 32.0);
+    let sign = if steps < 0.0 { "-" } else { "" };
+    let whole = (steps.abs() / 32.0).floor();
+    let mut rest = steps.abs() - whole * 32.0;
+    let mut base = 32.0;
+    while rest > 0.0 && rest % 2.0 == 0.0 {
+        rest /= 2.0;
+        base /= 2.0;
+    }
+    if rest == 0.0 {
+        format!("{sign}{whole:.0}")
+    } else if whole == 0.0 {
+        format!("{sign}{rest:.0}/{base:.0}")
+    } else {
+        format!("{sign}{whole:.0} {rest:.0}/{base:.0}")
+    }
+}

@@ -1,0 +1,177 @@
+use super::*;
+use crate::code::Code;
+
+fn length(text: &str) -> f64 {
+    match read_length(text) {
+        Ok(value) => to_mm(value),
+        Err(error) => panic!("{text}: {error}"),
+    }
+}
+
+fn length_code(text: &str) -> Code {
+    match read_length(text) {
+        Ok(value) => panic!("{text} gave {}", to_mm(value)),
+        Err(error) => error.code(),
+    }
+}
+
+fn angle(text: &str) -> f64 {
+    match read_angle(text) {
+        Ok(value) => to_deg(value),
+        Err(error) => panic!("{text}: {error}"),
+    }
+}
+
+fn angle_code(text: &str) -> Code {
+    match read_angle(text) {
+        Ok(value) => panic!("{text} gave {}", to_deg(value)),
+        Err(error) => error.code(),
+    }
+}
+
+#[test]
+fn lengths_as_people_write_them() {
+    // Each value is the definition of the inch (25.4 mm) times the number written.
+    let table = [
+        ("3/16 in", 4.7625),
+        ("3⁄16″", 4.7625),
+        ("0.1875 in", 4.7625),
+        ("⅜ in", 9.525),
+        ("9/16\"", 14.2875),
+        ("28 thou", 0.7112),
+        ("5'-3 1/4\"", 1606.55),
+        ("7 ft 4 1/2 in", 2247.9),
+        ("3-1/4 in", 82.55),
+        ("5 ¼ in", 133.35),
+        ("5¼ in", 133.35),
+        ("1.85 m", 1850.0),
+        ("2,84 m", 2840.0),
+        ("0,500 m", 500.0),
+        ("31 cm", 310.0),
+        ("14.3mm", 14.3),
+        ("1500 mm", 1500.0),
+        ("1.500,0 mm", 1500.0),
+        ("1,500.0 mm", 1500.0),
+        ("1\u{a0}500 mm".replace('\u{a0}', "").as_str(), 1500.0),
+        ("12\u{a0}mm", 12.0),
+        ("'12 mm", 12.0),
+        ("-8 mm", -8.0),
+        ("1e2 mm", 100.0),
+    ]
+    .map(|(text, want)| (text.to_owned(), want));
+    for (text, want) in table {
+        assert!((length(&text) - want).abs() < 1e-12 * want.abs(), "{text}: {} not {want}", length(&text));
+    }
+}
+
+#[test]
+fn lengths_that_are_no_lengths() {
+    for (text, code) in [
+        ("316", Code::UnitMissing),
+        ("3.16", Code::UnitMissing),
+        ("3/16", Code::UnitMissing),
+        ("820", Code::UnitMissing),
+        ("", Code::NotANumber),
+        ("  ", Code::NotANumber),
+        ("nan", Code::NotANumber),
+        ("inf", Code::NotANumber),
+        ("1e999 mm", Code::NotANumber),
+        ("3/0 in", Code::NotANumber),
+        ("1,500 mm", Code::NumberAmbiguous),
+        ("1,2,3 mm", Code::NumberAmbiguous),
+        ("16-Mar", Code::DateInSize),
+        ("2025-03-16", Code::DateInSize),
+        ("3/16/2025", Code::DateInSize),
+        ("90 deg", Code::WrongKind),
+        ("mm", Code::Unreadable),
+        ("ten mm", Code::Unreadable),
+        ("10 mm spanner", Code::Unreadable),
+        ("10 20 mm", Code::Unreadable),
+        ("9 5/4 in", Code::Unreadable),
+        ("--3 mm", Code::Unreadable),
+        (". mm", Code::Unreadable),
+    ] {
+        assert_eq!(length_code(text), code, "{text}");
+    }
+}
+
+#[test]
+fn a_bare_number_is_asked_about_and_never_read() {
+    let text = read_length("316").unwrap_err().to_string();
+    assert!(text.contains("3/16 in (4.76 mm)") && text.contains("stainless grade"), "{text}");
+    let text = read_length("820").unwrap_err().to_string();
+    assert!(text.contains("820 mm or 820 in"), "{text}");
+}
+
+#[test]
+fn angles_as_people_write_them() {
+    for (text, want) in [
+        ("90°", 90.0),
+        ("90 deg", 90.0),
+        ("90 Degrees", 90.0),
+        ("0.25 turn", 90.0),
+        ("150 deg included", 30.0),
+        ("150°  included", 30.0),
+        ("150 deg bend", 150.0),
+        ("3 o'clock", 90.0),
+        ("3 o’clock", 90.0),
+        ("9 o'clock", -90.0),
+        ("-178,9 deg", -178.9),
+    ] {
+        assert_eq!(angle(text).to_bits(), f64::to_bits(want), "{text}");
+    }
+    assert!((angle("1.5708 rad") - 90.0002).abs() < 1e-4);
+}
+
+#[test]
+fn angles_that_are_no_angles() {
+    for (text, code) in [
+        ("90", Code::UnitMissing),
+        ("90 mm", Code::WrongKind),
+        ("200 deg included", Code::OutOfRange),
+        ("13 o'clock", Code::OutOfRange),
+        ("", Code::NotANumber),
+        ("right", Code::Unreadable),
+    ] {
+        assert_eq!(angle_code(text), code, "{text}");
+    }
+}
+
+#[test]
+fn what_was_typed_comes_back() {
+    for hundredths in 0..100_000_u32 {
+        let typed = f64::from(hundredths) / 100.0;
+        assert_eq!(to_mm(mm(typed)).to_bits(), typed.to_bits());
+        assert_eq!(to_deg(deg(typed)).to_bits(), typed.to_bits());
+    }
+}
+
+#[test]
+fn rounding_goes_the_way_it_is_told() {
+    let step = mm(0.5);
+    let at = |value, way| to_mm(round_length(mm(value), step, way));
+    for (value, up, down, nearest) in [(1079.3, 1079.5, 1079.0, 1079.5), (757.8, 758.0, 757.5, 758.0)] {
+        assert_eq!(at(value, Rounding::Up).to_bits(), f64::to_bits(up));
+        assert_eq!(at(value, Rounding::Down).to_bits(), f64::to_bits(down));
+        assert_eq!(at(value, Rounding::Nearest).to_bits(), f64::to_bits(nearest));
+    }
+    // A sum that ends a hair above a step stays on it.
+    assert_eq!(at(0.1 + 0.2 + 0.2, Rounding::Up).to_bits(), 0.5_f64.to_bits());
+    assert_eq!(to_deg(round_angle(deg(93.6), deg(0.5), Rounding::Down)).to_bits(), 93.5_f64.to_bits());
+}
+
+#[test]
+fn inches_are_printed_in_thirty_seconds() {
+    for (value, way, want) in [
+        (1079.3, Rounding::Up, "42 1/2"),
+        (757.8, Rounding::Nearest, "29 27/32"),
+        (985.1, Rounding::Nearest, "38 25/32"),
+        (51.168, Rounding::Nearest, "2"),
+        (0.0, Rounding::Nearest, "0"),
+        (-12.7, Rounding::Nearest, "-1/2"),
+    ] {
+        assert_eq!(inch_text(mm(value), way), want);
+    }
+    assert_eq!(length_text(mm(-0.001)), "0 mm");
+    assert_eq!(angle_text(deg(31.281_755)), "31.28 deg");
+}
