@@ -1,1 +1,79 @@
+use super::*;
+use crate::bench::{Bench, FlareTool, Former};
+use crate::flare::Flare;
+use crate::line::LineDraft;
+use crate::plan::PlanOptions;
+use crate::units::mm;
 
+fn draft(name: &str) -> LineDraft {
+    let mut draft = LineDraft::new();
+    for (field, typed) in [
+        ("name", name),
+        ("od", "3/16 in"),
+        ("wall", "0.028 in"),
+        ("material", "stainless 316"),
+        ("legs", "55 mm; 28 in; 76 mm"),
+        ("bends", "30 deg; 60 deg"),
+        ("rotations", "-47.3 deg"),
+        ("radius", "14.3 mm"),
+    ] {
+        draft.set(field, typed).unwrap();
+    }
+    for side in ["a", "b"] {
+        for (field, typed) in [
+            ("thread", "M10x1"),
+            ("nut_length", "17 mm"),
+            ("nut_bore", "5 mm"),
+            ("nose", "coned"),
+            ("flare", "double-45"),
+            ("port", "Bremskraftverteiler hinten links \u{fc}ber der Achse"),
+            ("port_thread", "M10x1"),
+            ("seat", "inverted-45"),
+        ] {
+            draft.set(&format!("{side}_{field}"), typed).unwrap();
+        }
+    }
+    draft
+}
+
+fn card(name: &str) -> String {
+    let tool = FlareTool::new(Flare::Double45, mm(13.0), mm(4.0)).unwrap();
+    let bench = Bench::new(Former::new(mm(14.3), mm(20.0)).unwrap(), &[tool]).unwrap();
+    let line = draft(name).check().line.unwrap();
+    text(&Plan::new(&line, &bench, &PlanOptions::default()))
+}
+
+#[test]
+fn it_is_ascii_of_eighty_columns_whatever_the_name() {
+    for name in ["T2", &"x".repeat(300), "a \u{1F527} b\nc", &"word ".repeat(60)] {
+        let card = card(name);
+        assert!(card.is_ascii());
+        assert!(card.lines().all(|line| line.len() <= 80), "{card}");
+        assert!(card.lines().count() > 50);
+    }
+}
+
+#[test]
+fn the_cautions_stand_on_it_and_gates_cross_it() {
+    let card = card("T2");
+    let flat = card.split_whitespace().collect::<Vec<_>>().join(" ");
+    for caution in cautions::STANDING {
+        let caution = caution.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(flat.contains(&caution), "{caution}");
+    }
+    assert!(flat.contains("Stainless tube hardens"));
+    let gates: Vec<&str> = card.lines().filter(|l| l.starts_with("####")).collect();
+    assert_eq!(gates.len(), 5);
+    assert!(gates.iter().all(|l| l.len() == 80 && l.ends_with("####")));
+}
+
+#[test]
+fn what_is_not_known_is_printed_as_such() {
+    // No trial bends: the plan is a draft and its settings are not known.
+    let card = card("T2");
+    assert!(card.contains("SET |NOT KNOWN|") && card.contains("DRAFT") && card.contains("LOCKED FROM HERE"));
+    assert!(card.contains("plane 47.5 anticlockwise of the last, looking A to B"));
+    assert!(card.contains("stop SPRINGBACK_UNKNOWN, bend 1"));
+    let flat = card.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(flat.contains("together: 5 mm (common practice, no source)"));
+}

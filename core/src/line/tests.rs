@@ -1,1 +1,115 @@
+use super::*;
+use crate::code::{Code, Level};
+use crate::units::to_mm;
 
+fn filled() -> LineDraft {
+    let mut draft = LineDraft::new();
+    for (field, typed) in [
+        ("name", " T2 "),
+        ("od", "3/16 in"),
+        ("wall", "0.028 in"),
+        ("material", "low-carbon steel"),
+        ("legs", "55 mm; 28 in; 9 1/4 in; 76 mm"),
+        ("bends", "30 deg; 60 deg; 90 deg"),
+        ("rotations", "180 deg; 90 deg"),
+        ("radius", "14.3 mm"),
+        ("a_thread", "M10x1"),
+        ("a_nut_length", "17 mm"),
+        ("a_nut_bore", "5 mm"),
+        ("a_nose", "coned"),
+        ("a_flare", "double-45"),
+        ("b_thread", "M10"),
+        ("b_nut_length", "17 mm"),
+        ("b_nut_bore", "5 mm"),
+        ("b_nose", "unknown"),
+        ("b_flare", "double-45"),
+        ("b_port", "cylinder"),
+    ] {
+        draft.set(field, typed).unwrap();
+    }
+    draft
+}
+
+fn ids(draft: &LineDraft) -> Vec<String> {
+    draft.check().problems.iter().map(Problem::id).collect()
+}
+
+#[test]
+fn a_stop_still_gives_a_line_and_travels_with_it() {
+    let checked = filled().check();
+    let line = checked.line.unwrap();
+    assert_eq!(line.name(), "T2");
+    assert!((to_mm(line.path().developed_length()) - 1069.3).abs() < 0.005);
+    assert_eq!(ids(&filled()), ["THREAD_AMBIGUOUS@field b_thread"]);
+    assert_eq!(line.found(), checked.problems);
+    assert_eq!(line.end(Side::B).nut.thread(), None);
+    assert_eq!(line.end(Side::A).port, None);
+    assert_eq!(line.end(Side::B).port.as_ref().unwrap().seat, None);
+}
+
+#[test]
+fn everything_wrong_is_found_at_once() {
+    let mut draft = filled();
+    for (field, typed) in [
+        ("od", "316"),
+        ("wall", "45732"),
+        ("material", "unobtainium"),
+        ("legs", "55; 28 in; 1,500 mm; 76 mm"),
+        ("bends", "30 deg; 60 mm; 90 deg"),
+        ("a_flare", "single-45"),
+        ("a_nut_bore", "1e9 mm"),
+        ("b_nose", ""),
+    ] {
+        draft.set(field, typed).unwrap();
+    }
+    let ids = ids(&draft);
+    for id in [
+        "UNIT_MISSING@field od",
+        "DATE_IN_SIZE@field wall",
+        "UNKNOWN_NAME@field material",
+        "UNIT_MISSING@field legs, item 1",
+        "NUMBER_AMBIGUOUS@field legs, item 3",
+        "WRONG_KIND@field bends, item 2",
+        "SINGLE_45_REFUSED@field a_flare",
+        "OUT_OF_RANGE@field a_nut_bore",
+        "FIELD_MISSING@field b_nose",
+        "THREAD_AMBIGUOUS@field b_thread",
+    ] {
+        assert!(ids.iter().any(|i| i == id), "{id} not in {ids:?}");
+    }
+    assert!(draft.check().line.is_none());
+    assert_eq!(ids.last().unwrap(), "THREAD_AMBIGUOUS@field b_thread", "stops come after refusals");
+}
+
+#[test]
+fn an_empty_draft_names_every_needed_field() {
+    let ids = ids(&LineDraft::new());
+    for field in FIELDS.iter().filter(|f| f.needed) {
+        assert!(ids.contains(&format!("FIELD_MISSING@field {}", field.name)), "{}", field.name);
+    }
+}
+
+#[test]
+fn lists_that_do_not_belong_together_are_refused() {
+    for (field, typed, code) in [
+        ("rotations", "180 deg", Code::CountMismatch),
+        ("legs", "55 mm; 28 in", Code::CountMismatch),
+        ("radius", "", Code::FieldMissing),
+        ("straights", "55 mm; 20 mm; 20 mm; 76 mm", Code::FieldsConflict),
+        ("bends", "30 deg; 180 deg; 90 deg", Code::NoCorner),
+        ("min_radius", "14 mm", Code::FieldMissing),
+    ] {
+        let mut draft = filled();
+        draft.set(field, typed).unwrap();
+        let problems = draft.check().problems;
+        assert!(problems.iter().any(|p| p.code == code), "{field}: {problems:?}");
+        assert_eq!(problems[0].level(), Level::Refuse);
+    }
+}
+
+#[test]
+fn a_field_must_exist() {
+    let error = LineDraft::new().set("odd", "3/16 in").unwrap_err();
+    assert_eq!(error.code(), Code::UnknownName);
+    assert!(error.need().to_string().contains("od, wall"));
+}
