@@ -157,7 +157,9 @@ fn text(plan: &Plan, kind: StepKind) -> String {
             None => "CUT length NOT KNOWN. Do not cut.".to_owned(),
         },
         StepKind::NutGate(side) => {
-            format!("NUT {0} ON THE TUBE?  ITS THREADS POINT TO END {0}?", side.name())
+            let thread =
+                plan.line.end(side).nut.thread().map_or("thread not known".to_owned(), |t| t.to_string());
+            format!("NUT {0} ({thread}) ON THE TUBE?  ITS THREADS POINT TO END {0}?", side.name())
         }
         StepKind::Flare(side) => {
             let flare = plan.line.end(side).flare;
