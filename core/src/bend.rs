@@ -12,12 +12,51 @@ use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
 use crate::units::{Angle, Length, deg, mm, to_deg, to_mm, to_rad};
 
+/// How a bend is made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Making {
+    /// On the bench's former.
+    #[default]
+    Former,
+    /// By hand, as a long sweep.
+    Hand,
+    /// Round a mandrel of its own, as a loop.
+    Mandrel,
+}
+
+impl Making {
+    /// All ways.
+    pub const ALL: [Making; 3] = [Making::Former, Making::Hand, Making::Mandrel];
+
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Making::Former => "former",
+            Making::Hand => "hand",
+            Making::Mandrel => "mandrel",
+        }
+    }
+
+    /// The way of a name.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Making, Error> {
+        Making::ALL.into_iter().find(|m| m.name() == name.trim().to_lowercase()).ok_or_else(|| {
+            let need = Value::text(format!("one of {}", Making::ALL.map(Making::name).join(", ")));
+            Error::field(Code::UnknownName, "making", Value::text(name), need)
+        })
+    }
+}
+
 /// One bend of a path: how far, turned how far from the plane of the bend before it, and how tight as formed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Bend {
     angle: Angle,
     rotation: Angle,
     radius: Length,
+    making: Making,
 }
 
 impl Bend {
@@ -35,7 +74,14 @@ impl Bend {
             angle: bounds::ANGLE.angle(angle)?,
             rotation: if is_kept { rotation } else { deg(turn) },
             radius: bounds::RADIUS.length(radius)?,
+            making: Making::Former,
         })
+    }
+
+    /// The same bend made in another way. Only a bend made on the former takes its setting and its grip from the bench.
+    #[must_use]
+    pub fn made(self, making: Making) -> Bend {
+        Bend { making, ..self }
     }
 
     /// The bends of a line: an angle each, a rotation for each but the first, and one radius for all or one each.
@@ -87,6 +133,12 @@ impl Bend {
     #[must_use]
     pub fn radius(&self) -> Length {
         self.radius
+    }
+
+    /// How it is made.
+    #[must_use]
+    pub fn making(&self) -> Making {
+        self.making
     }
 
     /// The same bend with another rotation, already in range.

@@ -35,11 +35,18 @@ pub const WALL: Bound = bound("wall", 0.1, 10.0, "mm", "thinner is foil, thicker
 pub const STRAIGHT: Bound = bound("straight", 0.0, 100_000.0, "mm", "no vehicle is longer than 100 m");
 /// A leg between corners.
 pub const LEG: Bound = bound("leg", 0.0, 100_000.0, "mm", "no vehicle is longer than 100 m");
+/// A place along a line.
+pub const STATION: Bound =
+    bound("station", 0.0, 200_000_000.0, "mm", "the longest line that the other limits allow");
 /// A coordinate of a point.
 pub const COORDINATE: Bound =
     bound("coordinate", -1_000_000.0, 1_000_000.0, "mm", "a point beyond 1 km is in the wrong unit");
 /// A bend.
 pub const ANGLE: Bound = bound("angle", 0.0, 3600.0, "deg", "a loop of ten turns");
+/// All bends of a line together.
+pub const TOTAL_ANGLE: Bound = bound("total_angle", 0.0, 36_000.0, "deg", "a hundred turns");
+/// A chance of being long enough.
+pub const CHANCE: Bound = bound("chance", 0.5, 0.9999, "1", "below it is a gamble, above it a promise");
 /// A rotation between bend planes, as typed.
 pub const ROTATION: Bound = bound("rotation", -3600.0, 3600.0, "deg", "ten turns either way");
 /// A centerline radius.
@@ -48,6 +55,10 @@ pub const RADIUS: Bound = bound("radius", 1.0, 10_000.0, "mm", "flatter than 10 
 pub const NUT_LENGTH: Bound = bound("nut_length", 2.0, 200.0, "mm", "nuts of small-bore lines");
 /// A nut's bore.
 pub const NUT_BORE: Bound = bound("nut_bore", 1.0, 70.0, "mm", "nuts of small-bore lines");
+/// A hexagon across its flats.
+pub const ACROSS_FLATS: Bound = bound("across_flats", 2.0, 100.0, "mm", "nuts of small-bore lines");
+/// A hole that a line goes through.
+pub const HOLE: Bound = bound("hole", 1.0, 500.0, "mm", "a larger one is no hole but an opening");
 /// The straight a former holds.
 pub const GRIP: Bound = bound("grip", 0.0, 1000.0, "mm", "hand formers");
 /// Clamp depth of a flare tool.
@@ -62,6 +73,9 @@ pub const CUT_SPARE: Bound = bound("cut_spare", 0.0, 200.0, "mm", "more is waste
 pub const RESERVE: Bound = bound("reserve", 0.0, 2000.0, "mm", "more is another line");
 /// Working clearance and nut back-off.
 pub const CLEARANCE: Bound = bound("clearance", 0.0, 200.0, "mm", "room for a tool");
+/// Distance between clips.
+pub const CLIP_SPACING: Bound =
+    bound("spacing", 10.0, 5000.0, "mm", "nearer is a row of clips, further is none");
 /// Constant part of springback.
 pub const SPRINGBACK_CONSTANT: Bound =
     bound("springback_constant", -10.0, 30.0, "deg", "beyond it the trial was misread");

@@ -2,6 +2,9 @@
 
 #[cfg(test)]
 mod tests;
+mod trial;
+
+pub use trial::{FlareTrial, slip};
 
 use crate::code::Code;
 use crate::error::Error;

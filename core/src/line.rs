@@ -2,73 +2,21 @@
 
 mod draft;
 mod field;
+mod nut;
+mod reader;
 #[cfg(test)]
 mod tests;
 
 pub use draft::{Draft, LineDraft};
 pub use field::{FIELDS, Field};
+pub use nut::Nut;
 
-use crate::bounds;
-use crate::error::Error;
-use crate::flare::{Flare, Nose, Seat};
+use crate::flare::{Flare, Seat};
 use crate::path::Path;
-use crate::problem::{Problem, Side};
+use crate::problem::{Assumption, Problem, Side};
 use crate::thread::Thread;
 use crate::tube::Tube;
 use crate::units::Length;
-
-/// A nut.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Nut {
-    thread: Option<Thread>,
-    length: Length,
-    bore: Length,
-    nose: Option<Nose>,
-}
-
-impl Nut {
-    /// A nut by its thread (None: not known), length over all, bore, and nose (None: not known).
-    ///
-    /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
-    pub fn new(
-        thread: Option<Thread>,
-        length: Length,
-        bore: Length,
-        nose: Option<Nose>,
-    ) -> Result<Nut, Error> {
-        Ok(Nut {
-            thread,
-            length: bounds::NUT_LENGTH.length(length)?,
-            bore: bounds::NUT_BORE.length(bore)?,
-            nose,
-        })
-    }
-
-    /// Thread, if known.
-    #[must_use]
-    pub fn thread(&self) -> Option<Thread> {
-        self.thread
-    }
-
-    /// Length over all.
-    #[must_use]
-    pub fn length(&self) -> Length {
-        self.length
-    }
-
-    /// Bore.
-    #[must_use]
-    pub fn bore(&self) -> Length {
-        self.bore
-    }
-
-    /// Form of the nose, if known.
-    #[must_use]
-    pub fn nose(&self) -> Option<Nose> {
-        self.nose
-    }
-}
 
 /// The port that an end is screwed into.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -81,6 +29,15 @@ pub struct Port {
     pub seat: Option<Seat>,
 }
 
+/// Something that must be on the tube before an end is closed: armor, a grommet, a label sleeve, a bulkhead plate.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LoadedPart {
+    /// What it is.
+    pub name: String,
+    /// Which way round, where that matters: `"cone to the flare"`.
+    pub facing: String,
+}
+
 /// What is at one end of a line.
 #[derive(Debug, Clone, PartialEq)]
 pub struct End {
@@ -90,6 +47,20 @@ pub struct End {
     pub flare: Flare,
     /// The port it belongs to, if one was recorded.
     pub port: Option<Port>,
+    /// What goes onto the tube from this end before the nut, in that order.
+    pub loaded: Vec<LoadedPart>,
+    /// Diameters of the holes that this end goes through when the line is fitted.
+    pub holes: Vec<Length>,
+    /// Whether this end is flared on the vehicle, after it went through its holes.
+    pub flared_in_place: bool,
+}
+
+impl End {
+    /// An end with its nut and flare; the rest is filled in where there is any.
+    #[must_use]
+    pub fn new(nut: Nut, flare: Flare) -> End {
+        End { nut, flare, port: None, loaded: Vec::new(), holes: Vec::new(), flared_in_place: false }
+    }
 }
 
 /// A line to be made.
@@ -99,14 +70,24 @@ pub struct Line {
     tube: Tube,
     path: Path,
     ends: [End; 2],
+    deferred: Option<String>,
     found: Vec<Problem>,
+    assumed: Vec<Assumption>,
 }
 
 impl Line {
     /// A line from its parts.
     #[must_use]
     pub fn new(name: &str, tube: Tube, path: Path, a: End, b: End) -> Line {
-        Line { name: printable(name), tube, path, ends: [a, b], found: Vec::new() }
+        Line {
+            name: printable(name),
+            tube,
+            path,
+            ends: [a, b],
+            deferred: None,
+            found: Vec::new(),
+            assumed: Vec::new(),
+        }
     }
 
     /// Name.
@@ -136,15 +117,36 @@ impl Line {
         }
     }
 
+    /// The same line, not to be made before what it waits for is there. Its figures are computed, its cut is locked.
+    #[must_use]
+    pub fn deferred(mut self, waits_for: &str) -> Line {
+        let waits_for = printable(waits_for);
+        self.deferred = Some(waits_for).filter(|reason| !reason.is_empty());
+        self
+    }
+
+    /// What the line waits for, if it is deferred.
+    #[must_use]
+    pub fn waits_for(&self) -> Option<&str> {
+        self.deferred.as_deref()
+    }
+
+    /// What was assumed while the line was read from a draft; the ledger of a plan repeats it.
+    #[must_use]
+    pub fn assumed(&self) -> &[Assumption] {
+        &self.assumed
+    }
+
     /// What was found while the line was read from a draft; a plan repeats it.
     #[must_use]
     pub fn found(&self) -> &[Problem] {
         &self.found
     }
 
-    /// With what was found while reading it.
-    fn with_found(mut self, found: Vec<Problem>) -> Line {
+    /// With what was found and assumed while reading it.
+    fn with_found(mut self, found: Vec<Problem>, assumed: Vec<Assumption>) -> Line {
         self.found = found;
+        self.assumed = assumed;
         self
     }
 }

@@ -12,6 +12,7 @@
 //! | [`cos`]   | up to [`TRIG_LIMIT`]     | below 1 ulp        | 0.80 ulp        |
 //! | [`tan`]   | up to [`TRIG_LIMIT`]     | below 1.5 ulp      | 1.02 ulp        |
 //! | [`atan2`] | every pair without a NaN | below 1 ulp        | 0.65 ulp        |
+//! | [`ln`]    | `x >= 0`                 | below 1.5 ulp      | 0.9 ulp         |
 //! | [`sqrt`]  | `x >= 0`                 | correctly rounded  |                 |
 //!
 //! Errors are distances to the exact value, the largest found among several million random arguments and at
@@ -24,6 +25,7 @@
 mod arctan;
 mod exact;
 mod lane;
+mod log;
 #[cfg(test)]
 mod tests;
 mod trig;
@@ -66,6 +68,14 @@ pub fn atan2(y: f64, x: f64) -> f64 {
     arctan::atan2(y, x)
 }
 
+/// Natural logarithm of `x`.
+///
+/// Zero gives minus infinity; a negative number gives NaN.
+#[must_use]
+pub fn ln(x: f64) -> f64 {
+    log::ln(x)
+}
+
 /// Square root; differs from [`f64::sqrt`] only in that the NaN for a negative `x` has fixed bits.
 #[must_use]
 pub fn sqrt(x: f64) -> f64 {
@@ -101,6 +111,12 @@ pub fn tan_wide<const N: usize>(x: [f64; N]) -> [f64; N] {
 #[must_use]
 pub fn atan2_wide<const N: usize>(y: [f64; N], x: [f64; N]) -> [f64; N] {
     arctan::atan2(Wide(y), Wide(x)).0
+}
+
+/// [`ln`] of each lane.
+#[must_use]
+pub fn ln_wide<const N: usize>(x: [f64; N]) -> [f64; N] {
+    log::ln(Wide(x)).0
 }
 
 /// [`sqrt`] of each lane.

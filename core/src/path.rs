@@ -1,10 +1,12 @@
 //! The way of a line's center line: straights between bends, from legs or points and back.
 
+mod place;
 mod points;
 #[cfg(test)]
 mod tests;
 mod vec3;
 
+pub use place::{Extent, Place};
 pub use points::Point;
 
 use crate::bend::{Bend, gain_mm, tangent_mm};
@@ -52,6 +54,24 @@ impl Path {
         check_lengths(legs, bends, &bounds::LEG, "legs")?;
         let tangents = tangents_mm(bends)?;
         let straights = legs.iter().zip(tangents.windows(2)).map(|(leg, t)| mm(to_mm(*leg) - t[0] - t[1]));
+        Ok(Path::of(straights.collect(), bends.to_vec()))
+    }
+
+    /// A path from its legs as a tape laid over the outer edges of the tube measures them, from outer corner to outer
+    /// corner: each bend lengthens both its legs by half the diameter x tan(angle / 2).
+    ///
+    /// # Errors
+    /// As [`Path::from_legs`].
+    pub fn from_outer_legs(legs: &[Length], bends: &[Bend], od: Length) -> Result<Path, Error> {
+        check_lengths(legs, bends, &bounds::LEG, "outer_legs")?;
+        let half = to_mm(bounds::OD.length(od)?) / 2.0;
+        let tangents = tangents_mm(bends)?;
+        let edge = |bend: Option<&Bend>| bend.map_or(0.0, |b| tangent_mm(half, to_rad(b.angle())));
+        let corner = legs.iter().enumerate().map(|(i, leg)| {
+            let before = i.checked_sub(1).and_then(|i| bends.get(i));
+            mm(to_mm(*leg) - edge(before) - edge(bends.get(i)))
+        });
+        let straights = corner.zip(tangents.windows(2)).map(|(leg, t)| mm(to_mm(leg) - t[0] - t[1]));
         Ok(Path::of(straights.collect(), bends.to_vec()))
     }
 
@@ -123,6 +143,12 @@ impl Path {
             self.bends[n - 1 - i].turned(rotation)
         });
         Path { straights, bends: bends.collect() }
+    }
+
+    /// The same path with one bend, counted from 0, changed.
+    pub(crate) fn map_bend(&self, bend: usize, change: impl Fn(&Bend) -> Bend) -> Path {
+        let bends = self.bends.iter().enumerate().map(|(i, b)| if i == bend { change(b) } else { *b });
+        Path { straights: self.straights.clone(), bends: bends.collect() }
     }
 
     /// The other hand: all rotations negated (180 degrees stays).

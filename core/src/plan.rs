@@ -4,6 +4,7 @@ mod bends;
 mod cut;
 mod ends;
 mod joints;
+mod loading;
 mod steps;
 #[cfg(test)]
 mod tests;
@@ -11,6 +12,7 @@ mod tests;
 pub use bends::PlannedBend;
 pub use cut::{CutLength, Term};
 pub use ends::{EndPlan, FlareOrder, Minimum, MinimumKind};
+pub use loading::Loaded;
 pub use steps::{Step, StepKind};
 pub(crate) use steps::{angles_text, both_units, turn_text};
 
@@ -19,6 +21,7 @@ use crate::bounds;
 use crate::error::Error;
 use crate::line::Line;
 use crate::problem::{self, Acceptance, Assumption, Ledger, Problem, Side};
+use crate::springback::Springback;
 use crate::units::{Length, mm};
 
 /// A straight that misses its need by less than this meets it: far below what a hand can measure, far above rounding.
@@ -95,6 +98,7 @@ impl PlanOptions {
 pub struct Plan {
     line: Line,
     bench_revision: String,
+    springback: Option<Springback>,
     cut: Option<CutLength>,
     first: Side,
     trim_end: Option<Side>,
@@ -112,6 +116,9 @@ impl Plan {
     pub fn new(line: &Line, bench: &Bench, options: &PlanOptions) -> Plan {
         let mut problems = line.found().to_vec();
         let mut assumptions = Ledger::default();
+        for assumed in line.assumed() {
+            assumptions.assume(&assumed.what, assumed.value.clone(), assumed.basis.clone());
+        }
         let uses = [Side::A, Side::B]
             .map(|side| cut::FlareUse::new(line, bench, side, &mut problems, &mut assumptions));
         let cut = CutLength::new(line, &uses, options.reserve);
@@ -126,6 +133,7 @@ impl Plan {
         let mut plan = Plan {
             line: line.clone(),
             bench_revision: bench.revision().to_owned(),
+            springback: bench.springback().cloned(),
             cut,
             first: order.first,
             trim_end: order.trim_end,
@@ -150,6 +158,12 @@ impl Plan {
     #[must_use]
     pub fn bench_revision(&self) -> &str {
         &self.bench_revision
+    }
+
+    /// The springback that its settings come from, if the bench has one.
+    #[must_use]
+    pub fn springback(&self) -> Option<&Springback> {
+        self.springback.as_ref()
     }
 
     /// Flare face to flare face along the center line.
@@ -200,13 +214,20 @@ impl Plan {
         &self.steps
     }
 
-    /// What must be on the tube before each end is closed, in working order: the sides whose nut is loaded.
+    /// What must be on the tube before each end is closed, in the order in which it goes on.
     #[must_use]
-    pub fn loading(&self) -> Vec<Side> {
-        self.steps
+    pub fn loading(&self) -> Vec<Loaded> {
+        let gates = self
+            .steps
             .iter()
-            .filter_map(|s| if let StepKind::NutGate(side) = s.kind { Some(side) } else { None })
-            .collect()
+            .filter_map(|s| if let StepKind::NutGate(side) = s.kind { Some(side) } else { None });
+        gates.flat_map(|side| loading::of_end(self.line.end(side), side)).collect()
+    }
+
+    /// Whether the length forgives an error: an end can still be trimmed after the trial fit.
+    #[must_use]
+    pub fn is_forgiving(&self) -> bool {
+        self.trim_end.is_some()
     }
 
     /// Everything found, the worst first.

@@ -20,8 +20,14 @@ mod read;
 #[cfg(test)]
 mod tests;
 
-pub use print::{Rounding, angle_text, inch_text, length_text, round_angle, round_length};
-pub use read::{read_angle, read_length};
+pub use print::{
+    Rounding, angle_text, exact_angle_text, exact_length_text, inch_text, length_text, round_angle,
+    round_length,
+};
+pub use read::{
+    Notation, read_angle, read_angle_in, read_length, read_length_in, read_rotation, read_rotation_in,
+    read_tolerance,
+};
 
 /// The base units: mm and MPa are stored as they are written.
 pub type Base = dyn uom::si::Units<

@@ -30,3 +30,24 @@ fn names_lead_back() {
     assert_eq!(Flare::from_name("unknown").unwrap_err().code(), Code::UnknownName);
     assert_eq!(Seat::from_name("").unwrap_err().code(), Code::UnknownName);
 }
+
+#[test]
+fn a_test_piece_gives_the_shortening() {
+    use crate::units::{mm, to_mm};
+    let trial = FlareTrial::new(mm(200.0), mm(195.2)).unwrap();
+    assert!((to_mm(trial.net_shortening()) - 4.8).abs() < 1e-9);
+    for (before, after) in [(200.0, 201.0), (200.0, 100.0), (f64::NAN, 1.0), (-1.0, -2.0)] {
+        assert!(FlareTrial::new(mm(before), mm(after)).is_err(), "{before} {after}");
+    }
+}
+
+#[test]
+fn a_slip_of_tenths_is_told() {
+    use crate::units::mm;
+    assert_eq!(slip(mm(2.4), mm(2.4)).unwrap(), None);
+    assert_eq!(slip(mm(2.4), mm(2.2)).unwrap(), None);
+    let slipped = slip(mm(2.4), mm(2.1)).unwrap().unwrap();
+    assert_eq!(slipped.code, Code::FlareSlipped);
+    assert!(slipped.why.contains("0.3 mm"));
+    assert!(slip(mm(2.4), mm(f64::NAN)).is_err());
+}

@@ -96,6 +96,12 @@ fn lists_that_do_not_belong_together_are_refused() {
         ("legs", "55 mm; 28 in", Code::CountMismatch),
         ("radius", "", Code::FieldMissing),
         ("straights", "55 mm; 20 mm; 20 mm; 76 mm", Code::FieldsConflict),
+        ("outer_legs", "55 mm; 20 mm; 20 mm; 76 mm", Code::FieldsConflict),
+        ("legs", "", Code::FieldMissing),
+        ("making", "former; hand", Code::CountMismatch),
+        ("making", "machine", Code::UnknownName),
+        ("a_in_place", "perhaps", Code::UnknownName),
+        ("a_holes", "-3 mm", Code::OutOfRange),
         ("bends", "30 deg; 180 deg; 90 deg", Code::NoCorner),
         ("min_radius", "14 mm", Code::FieldMissing),
     ] {
@@ -112,4 +118,62 @@ fn a_field_must_exist() {
     let error = LineDraft::new().set("odd", "3/16 in").unwrap_err();
     assert_eq!(error.code(), Code::UnknownName);
     assert!(error.need().to_string().contains("od, wall"));
+}
+
+#[test]
+fn the_rest_of_an_end_is_read() {
+    let mut draft = filled();
+    for (field, typed) in [
+        ("a_across_flats", "11 mm"),
+        ("a_loaded", "spring armor (long end to A); grommet"),
+        ("a_holes", "13 mm; 12.5 mm"),
+        ("b_in_place", "yes"),
+        ("making", "hand"),
+        ("deferred", "left cylinder not bought yet"),
+    ] {
+        draft.set(field, typed).unwrap();
+    }
+    let line = draft.check().line.unwrap();
+    let a = line.end(Side::A);
+    // 11 x 2 / sqrt 3.
+    assert!((to_mm(a.nut.across_corners().unwrap()) - 12.701_705_922_171_767).abs() < 1e-12);
+    assert_eq!(
+        a.loaded[0],
+        LoadedPart { name: "spring armor".to_owned(), facing: "long end to A".to_owned() }
+    );
+    assert_eq!(a.loaded[1], LoadedPart { name: "grommet".to_owned(), facing: String::new() });
+    assert_eq!(a.holes.len(), 2);
+    assert!(line.end(Side::B).flared_in_place && !a.flared_in_place);
+    assert_eq!(line.path().bends()[2].making(), crate::Making::Hand);
+    assert_eq!(line.waits_for(), Some("left cylinder not bought yet"));
+}
+
+#[test]
+fn a_bare_fraction_is_inches_only_where_the_import_was_told_so() {
+    let mut draft = filled();
+    draft.set("od", "3/16").unwrap();
+    assert!(ids(&draft).contains(&"UNIT_MISSING@field od".to_owned()));
+    let told = draft.check_in(crate::units::Notation { bare_fraction_is_inch: true, ..Default::default() });
+    let line = told.line.unwrap();
+    assert_eq!(to_mm(line.tube().od()).to_bits(), 4.7625_f64.to_bits());
+    assert!(told.problems.iter().any(|p| p.id() == "ASSUMED_INCH@field od"));
+    assert_eq!(line.assumed().len(), 1);
+}
+
+#[test]
+fn how_tight_a_curve_a_nut_follows() {
+    // Brute force: a bore of the given length and width, the tube's edges two arcs about one center.
+    let od = crate::units::inch(3.0 / 16.0);
+    for (bore, want) in [(4.9, 265.2), (5.0, 154.6), (5.1, 109.6)] {
+        let nut = Nut::new(None, crate::units::mm(17.0), crate::units::mm(bore), None).unwrap();
+        let radius = to_mm(nut.tightest_curve(od).unwrap());
+        assert!((radius - want).abs() < 0.05, "{bore}: {radius}");
+        let half = to_mm(od) / 2.0;
+        let room = |r: f64| r + half - ((r - half) * (r - half) - 8.5 * 8.5).sqrt();
+        assert!((room(radius) - bore).abs() < 1e-9 && room(radius + 1.0) < bore && room(radius - 1.0) > bore);
+    }
+    assert_eq!(
+        Nut::new(None, crate::units::mm(17.0), crate::units::mm(4.7), None).unwrap().tightest_curve(od),
+        None
+    );
 }

@@ -37,6 +37,10 @@ pub(super) trait Lane:
     /// Whether bit `index` of the representation is set.
     fn bit(self, index: u32) -> Self::Mask;
 
+    /// `x = m 2^e` for positive finite `x`: `m` in `[sqrt(1/2), sqrt(2))` and `e`, a whole number. Anything is returned
+    /// for other numbers.
+    fn parts(self) -> (Self, Self);
+
     /// `yes` where the mask is set, else `no`: the bits of the chosen one, even if the other is NaN.
     fn select(mask: Self::Mask, yes: Self, no: Self) -> Self;
 }
@@ -77,6 +81,23 @@ impl Lane for f64 {
     #[inline(always)]
     fn bit(self, index: u32) -> u64 {
         ((self.to_bits() >> index) & 1).wrapping_neg()
+    }
+
+    #[inline(always)]
+    fn parts(self) -> (Self, Self) {
+        // Numbers too small for a full mantissa are brought up by 2^54 first.
+        const UP: f64 = 18_014_398_509_481_984.0;
+        let small = self.abs().below(f64::MIN_POSITIVE);
+        let bits = Self::select(small, self * UP, self).to_bits();
+        let lift = Self::select(small, 54.0, 0.0);
+        // Exponents count from sqrt(1/2), so that the mantissa lies around one.
+        const ROOT_HALF: u64 = 0x3FE6_A09E_667F_3BCD;
+        let above = bits.wrapping_sub(ROOT_HALF);
+        let mantissa = f64::from_bits((above & 0x000F_FFFF_FFFF_FFFF).wrapping_add(ROOT_HALF));
+        // A whole number below 2^52, placed into the mantissa of 2^52, is that double; the sign rides in the bias.
+        let biased = (above >> 52).wrapping_add(2048) & 0xFFF;
+        let exponent = f64::from_bits(0x4330_0000_0000_0000 | biased) - 4_503_599_627_370_496.0 - 2048.0;
+        (mantissa, exponent - lift)
     }
 
     #[inline(always)]
@@ -162,6 +183,12 @@ impl<const N: usize> Lane for Wide<N> {
     #[inline(always)]
     fn bit(self, index: u32) -> [u64; N] {
         array::from_fn(|i| self.0[i].bit(index))
+    }
+
+    #[inline(always)]
+    fn parts(self) -> (Self, Self) {
+        let parts = self.0.map(Lane::parts);
+        (Self(array::from_fn(|i| parts[i].0)), Self(array::from_fn(|i| parts[i].1)))
     }
 
     #[inline(always)]

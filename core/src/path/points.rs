@@ -24,21 +24,21 @@ const COLLINEAR_DEG: f64 = 1e-7;
 
 /// Where a line is and where it heads.
 #[derive(Clone, Copy)]
-struct Frame {
-    at: Vec3,
-    ahead: Vec3,
-    normal: Vec3,
+pub(super) struct Frame {
+    pub(super) at: Vec3,
+    pub(super) ahead: Vec3,
+    pub(super) normal: Vec3,
 }
 
 impl Frame {
-    const START: Frame = Frame { at: [0.0; 3], ahead: [1.0, 0.0, 0.0], normal: [0.0, 0.0, 1.0] };
+    pub(super) const START: Frame = Frame { at: [0.0; 3], ahead: [1.0, 0.0, 0.0], normal: [0.0, 0.0, 1.0] };
 
-    fn advance(&mut self, length_mm: f64) {
+    pub(super) fn advance(&mut self, length_mm: f64) {
         self.at = add(self.at, scale(self.ahead, length_mm));
     }
 
     /// Turns the plane of the coming bend.
-    fn rotate(&mut self, bend: &Bend) {
+    pub(super) fn rotate(&mut self, bend: &Bend) {
         let angle = to_rad(bend.rotation());
         self.normal = unit(turn(self.normal, self.ahead, math::sin(angle), math::cos(angle)));
     }
@@ -48,9 +48,16 @@ impl Frame {
         let angle = to_rad(bend.angle());
         self.ahead = unit(turn(self.ahead, self.normal, math::sin(angle), math::cos(angle)));
     }
+
+    /// Goes along the arc of a bend as far as `angle` radians.
+    pub(super) fn swing(&mut self, radius_mm: f64, angle: f64) {
+        let center = add(self.at, scale(cross(self.normal, self.ahead), radius_mm));
+        self.ahead = unit(turn(self.ahead, self.normal, math::sin(angle), math::cos(angle)));
+        self.at = sub(center, scale(cross(self.normal, self.ahead), radius_mm));
+    }
 }
 
-fn point(at: Vec3) -> Point {
+pub(super) fn point(at: Vec3) -> Point {
     at.map(mm)
 }
 
@@ -116,23 +123,6 @@ impl Path {
             }
         }
         Ok(points)
-    }
-
-    /// The far end in the pose of this module. Defined for bends of any size.
-    #[must_use]
-    pub fn end_point(&self) -> Point {
-        let mut frame = Frame::START;
-        for (i, straight) in self.straights.iter().enumerate() {
-            frame.advance(to_mm(*straight));
-            if let Some(bend) = self.bends.get(i) {
-                frame.rotate(bend);
-                let inward = cross(frame.normal, frame.ahead);
-                let center = add(frame.at, scale(inward, to_mm(bend.radius())));
-                frame.deflect(bend);
-                frame.at = sub(center, scale(cross(frame.normal, frame.ahead), to_mm(bend.radius())));
-            }
-        }
-        point(frame.at)
     }
 }
 

@@ -101,3 +101,66 @@ fn typed_straights_are_checked() {
     let path = Path::from_legs(&[mm(10.0), mm(50.0)], &bends).unwrap();
     assert!(close(path.straights()[0], -4.3));
 }
+
+#[test]
+fn four_ways_of_measuring_give_one_path() {
+    // Five quarter bends. A string outside them measures half the diameter x angle more at each: 5 x 3.740 mm.
+    let od = inch(3.0 / 16.0);
+    let bends = Bend::list(&[deg(90.0); 5], &[deg(90.0); 4], &[mm(14.3)]).unwrap();
+    let straights = [60.0, 100.0, 110.0, 120.0, 130.0, 80.0].map(mm);
+    let path = Path::from_straights(&straights, &bends).unwrap();
+    let corner = path.legs().unwrap();
+    let half = to_mm(od) / 2.0;
+    let outer: Vec<Length> = corner
+        .iter()
+        .enumerate()
+        .map(|(i, l)| *l + mm(if i == 0 || i == 5 { half } else { 2.0 * half }))
+        .collect();
+    for again in
+        [Path::from_legs(&corner, &bends).unwrap(), Path::from_outer_legs(&outer, &bends, od).unwrap()]
+    {
+        for (a, b) in again.straights().iter().zip(&straights) {
+            assert!(close(*a, to_mm(*b)));
+        }
+    }
+}
+
+#[test]
+fn a_station_lies_on_the_line() {
+    let path = t2();
+    let whole = path.developed_length();
+    let end = path.place_at(whole).unwrap();
+    for (a, b) in end.point.iter().zip(path.end_point()) {
+        assert!(close(*a, to_mm(b)));
+    }
+    let start = path.place_at(mm(0.0)).unwrap();
+    assert!(start.point.iter().all(|c| close(*c, 0.0)));
+    // Half way round the first bend of 30 degrees the line heads 15 degrees aside.
+    let middle = path.place_at(path.straights()[0] + path.bends()[0].arc() / 2.0).unwrap();
+    assert!((middle.direction[1].value - 0.258_819_045_102_520_76).abs() < 1e-12);
+    for station in [-1.0, to_mm(whole) + 0.1, f64::NAN] {
+        assert!(path.place_at(mm(station)).is_err());
+    }
+}
+
+#[test]
+fn the_box_holds_every_station_and_is_no_larger() {
+    // A half circle of radius 25 bulges beyond both its ends: by hand, x from 0 to 40 + 25, y from 0 to 50.
+    let bends = Bend::list(&[deg(180.0)], &[], &[mm(25.0)]).unwrap();
+    let path = Path::from_straights(&[mm(40.0), mm(40.0)], &bends).unwrap();
+    let extent = path.extent(mm(2.0));
+    for (got, want) in extent.low.iter().chain(&extent.high).zip([-1.0, -1.0, -1.0, 66.0, 51.0, 1.0]) {
+        assert!(close(*got, want), "{extent:?}");
+    }
+    let path = t2();
+    let extent = path.extent(mm(0.001));
+    for i in 0..=1000 {
+        let place = path.place_at(path.developed_length() * (f64::from(i) / 1000.0)).unwrap();
+        for axis in 0..3 {
+            assert!(
+                to_mm(place.point[axis]) >= to_mm(extent.low[axis])
+                    && to_mm(place.point[axis]) <= to_mm(extent.high[axis])
+            );
+        }
+    }
+}

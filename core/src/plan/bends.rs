@@ -2,6 +2,7 @@
 
 use super::{Datum, shortfall};
 use crate::bench::Bench;
+use crate::bend::{Bend, Making};
 use crate::code::Code;
 use crate::line::Line;
 use crate::problem::{Part, Problem, Side, Value};
@@ -37,7 +38,12 @@ pub struct PlannedBend {
     pub from_raw_end: Option<Length>,
     /// The same place from the finished flare face at which work starts.
     pub from_flare_face: Length,
-    /// What the tool is bent to; None where it is not known.
+    /// From the end of the bend made before it to the start of this one, for marking again after each bend; for the
+    /// first bend made it is the mark itself.
+    pub from_last_bend: Option<Length>,
+    /// How it is made.
+    pub making: Making,
+    /// What the tool is bent to; None where it is not known or the bend is not made on the former.
     pub setting: Option<Angle>,
 }
 
@@ -58,15 +64,18 @@ pub(super) fn plan(
         at += to_mm(*straight);
         let from_flare_face = mm(at);
         let from_raw_end = net.map(|net| mm(at) + net);
+        let mark = if matches!(datum, Datum::RawEnd(_)) { from_raw_end } else { Some(from_flare_face) };
         planned.push(PlannedBend {
             number: if backward { count - i } else { i + 1 },
             angle: bend.angle(),
             rotation: (i > 0).then(|| bend.rotation()),
             radius: bend.radius(),
-            mark: if matches!(datum, Datum::RawEnd(_)) { from_raw_end } else { Some(from_flare_face) },
+            mark,
             from_raw_end,
             from_flare_face,
-            setting: setting(bench, bend.radius(), bend.angle()),
+            from_last_bend: if i > 0 { Some(*straight) } else { mark },
+            making: bend.making(),
+            setting: setting(bench, bend),
         });
         at += to_mm(bend.arc());
     }
@@ -90,8 +99,9 @@ fn is_formers(bench: &Bench, radius: Length) -> bool {
     (to_mm(radius) - to_mm(bench.former().as_formed())).abs() <= SAME_RADIUS_MM
 }
 
-fn setting(bench: &Bench, radius: Length, angle: Angle) -> Option<Angle> {
-    bench.springback().filter(|_| is_formers(bench, radius)).map(|s| s.setting(angle))
+fn setting(bench: &Bench, bend: &Bend) -> Option<Angle> {
+    let on_former = bend.making() == Making::Former && is_formers(bench, bend.radius());
+    bench.springback().filter(|_| on_former).map(|s| s.setting(bend.angle()))
 }
 
 fn note_settings(bench: &Bench, planned: &[PlannedBend], problems: &mut Vec<Problem>) {
@@ -122,6 +132,9 @@ pub(super) fn check(line: &Line, bench: &Bench, first: Side, problems: &mut Vec<
                     .need(Value::text(format!("a bend of {}?", Value::Angle(deg(180.0) - bend.angle()))))
                     .fix("measure again; write an included angle as 150 deg included"),
             );
+        }
+        if bend.making() != Making::Former {
+            continue;
         }
         if bench.springback().is_none() {
             problems
@@ -167,8 +180,9 @@ fn check_straights(line: &Line, bench: &Bench, first: Side, problems: &mut Vec<P
         let between = i > 0 && i + 1 < straights.len();
         let grip = bench.former().grip();
         let short = shortfall(value, to_mm(grip));
-        if between && to_mm(short) > 0.0 {
-            let (held, made) = if first == Side::A { (i, i + 1) } else { (i + 1, i) };
+        let (held, made) = if first == Side::A { (i, i + 1) } else { (i + 1, i) };
+        let on_former = bends.get(made.wrapping_sub(1)).is_some_and(|b| b.making() == Making::Former);
+        if between && on_former && to_mm(short) > 0.0 {
             problems.push(
                 Problem::new(Code::BendsTooClose, part)
                     .got(Value::Length(*straight))
@@ -188,8 +202,7 @@ fn check_straights(line: &Line, bench: &Bench, first: Side, problems: &mut Vec<P
 
 fn check_radius(tube: &Tube, line: &Line, problems: &mut Vec<Problem>) {
     let bends = line.path().bends();
-    let Some(smallest) = bends.iter().map(crate::Bend::radius).reduce(|a, b| if b < a { b } else { a })
-    else {
+    let Some(smallest) = bends.iter().map(Bend::radius).reduce(|a, b| if b < a { b } else { a }) else {
         return;
     };
     if let Some(limit) = tube.min_radius() {

@@ -1,6 +1,6 @@
 //! The two ends: the straight each needs, which is flared when, and which is left long.
 
-use super::cut::FlareUse;
+use super::cut::{FlareUse, Term};
 use super::{Datum, shortfall};
 use crate::bench::Bench;
 use crate::code::Code;
@@ -20,8 +20,24 @@ pub enum MinimumKind {
     Assembled,
 }
 
+impl MinimumKind {
+    /// All needs, in the order they are listed.
+    pub const ALL: [MinimumKind; 3] =
+        [MinimumKind::FlareAfter, MinimumKind::FlareBefore, MinimumKind::Assembled];
+
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            MinimumKind::FlareAfter => "flare after",
+            MinimumKind::FlareBefore => "flare before",
+            MinimumKind::Assembled => "assembled",
+        }
+    }
+}
+
 /// One need of an end straight.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Minimum {
     /// Which.
     pub kind: MinimumKind,
@@ -29,6 +45,8 @@ pub struct Minimum {
     pub need: Option<Length>,
     /// The smallest move of the bend away from the end that meets the need; zero where it is met.
     pub shortfall: Option<Length>,
+    /// What the need is the sum of; empty where it is not known.
+    pub terms: Vec<Term>,
 }
 
 /// When an end is flared.
@@ -175,19 +193,26 @@ fn minima(line: &Line, bench: &Bench, side: Side, net: Option<Length>) -> [Minim
     // A line without bends has no bend to be too near.
     let straight =
         if line.path().bends().is_empty() { f64::INFINITY } else { to_mm(end_straight(line, side)) };
-    let minimum = |kind, need: Option<Length>| Minimum {
-        kind,
-        need,
-        shortfall: need.map(|need| shortfall(straight, to_mm(need))),
+    let term = |what: &str, length: Length| Term { what: what.to_owned(), length };
+    let minimum = |kind, terms: Vec<Term>| {
+        let need = (!terms.is_empty()).then(|| mm(terms.iter().map(|t| to_mm(t.length)).sum()));
+        Minimum { kind, need, shortfall: need.map(|need| shortfall(straight, to_mm(need))), terms }
     };
     // Without a test piece the smallest shortening that can be is none at all.
     let net = net.unwrap_or(mm(0.0));
-    let after =
-        bench.flare_tool(end.flare).map(|t| t.projection() + t.clamp() + nut + bench.clearance().0 - net);
+    let after = bench.flare_tool(end.flare).map(|tool| {
+        vec![
+            term("projection", tool.projection()),
+            term("clamp", tool.clamp()),
+            term("nut", nut),
+            term("clearance", bench.clearance().0),
+            term("less net shortening", mm(0.0) - net),
+        ]
+    });
     [
-        minimum(MinimumKind::FlareAfter, after),
-        minimum(MinimumKind::FlareBefore, Some(nut + bench.former().grip())),
-        minimum(MinimumKind::Assembled, Some(nut + bench.back_off().0)),
+        minimum(MinimumKind::FlareAfter, after.unwrap_or_default()),
+        minimum(MinimumKind::FlareBefore, vec![term("nut", nut), term("grip", bench.former().grip())]),
+        minimum(MinimumKind::Assembled, vec![term("nut", nut), term("back-off", bench.back_off().0)]),
     ]
 }
 
@@ -247,6 +272,7 @@ fn report(line: &Line, side: Side, end: &EndPlan, problems: &mut Vec<Problem>) {
     }
     if let (Some(need), Some(short)) = (assembled.need, assembled.shortfall)
         && to_mm(short) > 0.0
+        && !slides_round(line, side, bend)
     {
         problems.push(
             Problem::new(Code::NutOnBend, Part::End(side))
@@ -255,4 +281,11 @@ fn report(line: &Line, side: Side, end: &EndPlan, problems: &mut Vec<Problem>) {
                 .fix(cure(short)),
         );
     }
+}
+
+/// Whether the nut slides round the bend next to its end, as it does on a long sweep; then it needs no straight.
+fn slides_round(line: &Line, side: Side, bend: usize) -> bool {
+    let tightest = line.end(side).nut.tightest_curve(line.tube().od());
+    let radius = line.path().bends().get(bend.wrapping_sub(1)).map(crate::Bend::radius);
+    tightest.zip(radius).is_some_and(|(tightest, radius)| radius >= tightest)
 }

@@ -7,8 +7,33 @@ use crate::problem::{Part, Problem, Side, Value};
 use crate::units::{Length, to_mm};
 
 pub(super) fn check(line: &Line, problems: &mut Vec<Problem>) {
+    if let Some(reason) = line.waits_for() {
+        problems.push(Problem::new(Code::Deferred, Part::Line).got(Value::text(reason)));
+    }
     for side in [Side::A, Side::B] {
         check_end(line.end(side), line.tube().od(), Part::End(side), problems);
+        check_holes(line.end(side), line.tube().od(), Part::End(side), problems);
+    }
+}
+
+/// Whether the end goes through its holes: with its nut on, or bare where it is flared in place.
+fn check_holes(end: &End, od: Length, part: Part, problems: &mut Vec<Problem>) {
+    let Some(smallest) = end.holes.iter().copied().reduce(|a, b| if b < a { b } else { a }) else { return };
+    let (what, size) = if end.flared_in_place {
+        ("tube", Some(od))
+    } else {
+        ("nut across its corners", end.nut.across_corners())
+    };
+    match size {
+        None => problems.push(
+            Problem::new(Code::HexUnknown, part).need(Value::text("the hexagon of the nut across its flats")),
+        ),
+        Some(size) if to_mm(size) >= to_mm(smallest) => problems.push(
+            Problem::new(Code::HoleTooSmall, part)
+                .got(Value::Length(smallest))
+                .need(Value::text(format!("more than {what}, {}", Value::Length(size)))),
+        ),
+        Some(_) => {}
     }
 }
 

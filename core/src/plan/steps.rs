@@ -1,6 +1,7 @@
 //! The steps in working order. The gates are part of the order itself: nothing removes them.
 
 use super::{Datum, FlareOrder, Plan, PlannedBend};
+use crate::bend::Making;
 use crate::code::Locks;
 use crate::problem::{Part, Problem, Side};
 use crate::units::{
@@ -156,18 +157,15 @@ fn text(plan: &Plan, kind: StepKind) -> String {
             }
             None => "CUT length NOT KNOWN. Do not cut.".to_owned(),
         },
-        StepKind::NutGate(side) => {
-            let thread =
-                plan.line.end(side).nut.thread().map_or("thread not known".to_owned(), |t| t.to_string());
-            format!("NUT {0} ({thread}) ON THE TUBE?  ITS THREADS POINT TO END {0}?", side.name())
-        }
+        StepKind::NutGate(side) => super::loading::gate_text(plan.line.end(side), side),
         StepKind::Flare(side) => {
             let flare = plan.line.end(side).flare;
             let strokes = match flare.strokes() {
                 1 => "one stroke",
                 _ => "two strokes",
             };
-            format!("FLARE {}: {}, {strokes}. Hold the nut clear.", side.name(), flare.name())
+            let place = if plan.line.end(side).flared_in_place { ", IN PLACE on the vehicle" } else { "" };
+            format!("FLARE {}{place}: {}, {strokes}. Hold the nut clear.", side.name(), flare.name())
         }
         StepKind::LookGate(side) => format!("LOOK AT FLARE {}: EVEN?  CENTERED?  NO CRACK?", side.name()),
         StepKind::Mark => {
@@ -192,6 +190,11 @@ fn bend_text(plan: &Plan, bend: &PlannedBend) -> String {
 
 /// What shall remain, and apart from it what to bend to.
 pub(crate) fn angles_text(bend: &PlannedBend) -> String {
+    if bend.making != Making::Former {
+        let how = if bend.making == Making::Hand { "by hand" } else { "round a mandrel" };
+        let wanted = paper_angle(bend.angle, Rounding::Nearest);
+        return format!("{how}, R {}   wanted {wanted}", length_text(bend.radius));
+    }
     let set = bend.setting.map_or("NOT KNOWN".to_owned(), |s| paper_angle(s, Rounding::Down));
     format!("wanted {}   SET |{set}|", paper_angle(bend.angle, Rounding::Nearest))
 }

@@ -57,6 +57,18 @@ pub fn angle_text(angle: Angle) -> String {
     format!("{} deg", decimal(to_deg(angle)))
 }
 
+/// A length with every digit, so that reading it gives the same bits: `"4.7625 mm"`.
+#[must_use]
+pub fn exact_length_text(length: Length) -> String {
+    format!("{} mm", to_mm(length))
+}
+
+/// An angle with every digit of its degrees, so that reading it gives the same degrees: `"-178.9 deg"`.
+#[must_use]
+pub fn exact_angle_text(angle: Angle) -> String {
+    format!("{} deg", to_deg(angle))
+}
+
 /// A length in inches to the nearest 1/32 in the wanted direction, without the unit: `"29 27/32"`.
 #[must_use]
 pub fn inch_text(length: Length, rounding: Rounding) -> String {

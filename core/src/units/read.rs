@@ -1,8 +1,13 @@
 //! Reads what people write for lengths and angles. A bare number never gets a unit.
 
 mod guess;
+mod notation;
 mod number;
 mod scan;
+mod tolerance;
+
+pub use notation::Notation;
+pub use tolerance::read_tolerance;
 
 use super::{Angle, Length, deg, inch, mm, rad};
 use crate::code::Code;
@@ -50,7 +55,15 @@ impl LengthUnit {
 /// # Ok::<(), linewright::Error>(())
 /// ```
 pub fn read_length(text: &str) -> Result<Length, Error> {
-    let tokens = scan(text, "length")?;
+    read_length_in(text, Notation::default())
+}
+
+/// [`read_length`] of a text from a file whose way of writing numbers is known.
+///
+/// # Errors
+/// As [`read_length`]; among decimal commas also `1.500 mm` is `NUMBER_AMBIGUOUS`.
+pub fn read_length_in(text: &str, notation: Notation) -> Result<Length, Error> {
+    let tokens = scan(text, "length", notation)?;
     let fail = |code, need: &str| Error::field(code, "length", Value::text(text), Value::text(need));
     match tokens.as_slice() {
         [Token::Number(_)] => Err(guess::unit_missing(text)),
@@ -80,11 +93,10 @@ enum AngleUnit {
     Clock,
 }
 
-/// Reads an angle: `"90 deg"`, `"90°"`, `"1.5708 rad"`, `"0.25 turn"`, `"150 deg included"` (a bend of 30 degrees),
-/// and for rotations `"3 o'clock"` (90 degrees; past 6 o'clock the other way round).
+/// Reads a bend angle: `"90 deg"`, `"90°"`, `"1.5708 rad"`, `"0.25 turn"`, `"150 deg included"` (a bend of 30 degrees).
 ///
 /// # Errors
-/// As [`read_length`].
+/// As [`read_length`]; a clock position is `WRONG_KIND`, because it names a direction and not a bend.
 ///
 /// ```
 /// use linewright::units::{read_angle, to_deg};
@@ -92,27 +104,80 @@ enum AngleUnit {
 /// # Ok::<(), linewright::Error>(())
 /// ```
 pub fn read_angle(text: &str) -> Result<Angle, Error> {
-    let tokens = scan(text, "angle")?;
-    let fail = |code, need: &str| Error::field(code, "angle", Value::text(text), Value::text(need));
-    match tokens.as_slice() {
+    read_angle_in(text, Notation::default())
+}
+
+/// [`read_angle`] of a text from a file whose way of writing numbers is known.
+///
+/// # Errors
+/// As [`read_angle`].
+pub fn read_angle_in(text: &str, notation: Notation) -> Result<Angle, Error> {
+    match angle(text, notation)? {
+        (value, AngleUnit::Included) if (0.0..=180.0).contains(&value) => Ok(deg(180.0 - value)),
+        (_, AngleUnit::Included) => {
+            Err(angle_error(Code::OutOfRange, text, "an included angle of 0 to 180 deg"))
+        }
+        (_, AngleUnit::Clock) => {
+            Err(angle_error(Code::WrongKind, text, "an angle in degrees; a clock is for rotations"))
+        }
+        (value, unit) => Ok(plain_angle(value, unit)),
+    }
+}
+
+/// Reads a rotation of a bend plane: an angle with its sign, or `"3 o'clock"` for a quarter turn clockwise; past 6
+/// o'clock the other way round.
+///
+/// # Errors
+/// As [`read_length`]; an included angle is `WRONG_KIND`, because a plane has none.
+///
+/// ```
+/// use linewright::units::{read_rotation, to_deg};
+/// assert_eq!(to_deg(read_rotation("9 o'clock")?), -90.0);
+/// # Ok::<(), linewright::Error>(())
+/// ```
+pub fn read_rotation(text: &str) -> Result<Angle, Error> {
+    read_rotation_in(text, Notation::default())
+}
+
+/// [`read_rotation`] of a text from a file whose way of writing numbers is known.
+///
+/// # Errors
+/// As [`read_rotation`].
+pub fn read_rotation_in(text: &str, notation: Notation) -> Result<Angle, Error> {
+    match angle(text, notation)? {
+        (value, AngleUnit::Clock) if (0.0..=12.0).contains(&value) => {
+            Ok(deg(if value > 6.0 { value * 30.0 - 360.0 } else { value * 30.0 }))
+        }
+        (_, AngleUnit::Clock) => Err(angle_error(Code::OutOfRange, text, "an hour of 0 to 12")),
+        (_, AngleUnit::Included) => {
+            Err(angle_error(Code::WrongKind, text, "a rotation, such as 90 deg or 3 o'clock"))
+        }
+        (value, unit) => Ok(plain_angle(value, unit)),
+    }
+}
+
+fn plain_angle(value: f64, unit: AngleUnit) -> Angle {
+    match unit {
+        AngleUnit::Radian => rad(value),
+        AngleUnit::Turn => deg(value * 360.0),
+        AngleUnit::Degree | AngleUnit::Included | AngleUnit::Clock => deg(value),
+    }
+}
+
+fn angle_error(code: Code, text: &str, need: &str) -> Error {
+    Error::field(code, "angle", Value::text(text), Value::text(need))
+}
+
+/// The number and the unit of an angle.
+fn angle(text: &str, notation: Notation) -> Result<(f64, AngleUnit), Error> {
+    match scan(text, "angle", notation)?.as_slice() {
+        [Token::Number(value), Token::Unit(Unit::Angle(unit))] => Ok((*value, *unit)),
         [Token::Number(_)] => {
-            Err(fail(Code::UnitMissing, &format!("a unit: did you mean {} deg?", text.trim())))
+            Err(angle_error(Code::UnitMissing, text, &format!("a unit: did you mean {} deg?", text.trim())))
         }
-        [Token::Number(value), Token::Unit(Unit::Angle(unit))] => match unit {
-            AngleUnit::Degree => Ok(deg(*value)),
-            AngleUnit::Radian => Ok(rad(*value)),
-            AngleUnit::Turn => Ok(deg(value * 360.0)),
-            AngleUnit::Included if (0.0..=180.0).contains(value) => Ok(deg(180.0 - value)),
-            AngleUnit::Clock if (0.0..=12.0).contains(value) => {
-                let angle = value * 30.0;
-                Ok(deg(if angle > 180.0 { angle - 360.0 } else { angle }))
-            }
-            AngleUnit::Included => Err(fail(Code::OutOfRange, "an included angle of 0 to 180 deg")),
-            AngleUnit::Clock => Err(fail(Code::OutOfRange, "an hour of 0 to 12")),
-        },
         [Token::Number(_), Token::Unit(Unit::Length(_)), ..] => {
-            Err(fail(Code::WrongKind, "an angle, such as 90 deg"))
+            Err(angle_error(Code::WrongKind, text, "an angle, such as 90 deg"))
         }
-        _ => Err(fail(Code::Unreadable, "a number with its unit, such as 90 deg or 1.5708 rad")),
+        _ => Err(angle_error(Code::Unreadable, text, "a number with its unit, such as 90 deg or 1.5708 rad")),
     }
 }

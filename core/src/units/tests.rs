@@ -113,9 +113,6 @@ fn angles_as_people_write_them() {
         ("150 deg included", 30.0),
         ("150°  included", 30.0),
         ("150 deg bend", 150.0),
-        ("3 o'clock", 90.0),
-        ("3 o’clock", 90.0),
-        ("9 o'clock", -90.0),
         ("-178,9 deg", -178.9),
     ] {
         assert_eq!(angle(text).to_bits(), f64::to_bits(want), "{text}");
@@ -129,11 +126,76 @@ fn angles_that_are_no_angles() {
         ("90", Code::UnitMissing),
         ("90 mm", Code::WrongKind),
         ("200 deg included", Code::OutOfRange),
-        ("13 o'clock", Code::OutOfRange),
+        ("3 o'clock", Code::WrongKind),
         ("", Code::NotANumber),
         ("right", Code::Unreadable),
     ] {
         assert_eq!(angle_code(text), code, "{text}");
+    }
+}
+
+#[test]
+fn rotations_may_be_read_off_a_clock() {
+    for (text, want) in [
+        ("3 o'clock", 90.0),
+        ("3 o’clock", 90.0),
+        ("9 o'clock", -90.0),
+        ("12 o'clock", -0.0),
+        ("-47.7 deg", -47.7),
+    ] {
+        assert!((to_deg(read_rotation(text).unwrap()) - want).abs() < 1e-12, "{text}");
+    }
+    for (text, code) in
+        [("13 o'clock", Code::OutOfRange), ("150 deg included", Code::WrongKind), ("90", Code::UnitMissing)]
+    {
+        assert_eq!(read_rotation(text).unwrap_err().code(), code, "{text}");
+    }
+}
+
+#[test]
+fn among_decimal_commas_a_point_may_be_a_thousands_sign() {
+    let file = Notation::default().seen_in("2,84 m; 31 cm");
+    assert!(file.decimal_comma);
+    assert_eq!(read_length_in("1.500 mm", file).unwrap_err().code(), Code::NumberAmbiguous);
+    assert_eq!(to_mm(read_length_in("1.5 mm", file).unwrap()).to_bits(), 1.5_f64.to_bits());
+    assert_eq!(to_mm(read_length("1.500 mm").unwrap()).to_bits(), 1.5_f64.to_bits());
+    for text in ["0,500 m", "14,3", "1234,567 mm"] {
+        assert!(Notation::default().seen_in(text).decimal_comma, "{text}");
+    }
+    for text in ["1,500 mm", "1,500,000 mm", "12 mm", "a, b", "3, 4"] {
+        assert!(!Notation::default().seen_in(text).decimal_comma, "{text}");
+    }
+}
+
+#[test]
+fn a_length_may_carry_its_uncertainty() {
+    for text in
+        ["9.45 mm +- 0.05 mm", "9.45 mm ± 0.05 mm", "9,45mm+/-50 µm".replace("50 µm", "0,05 mm").as_str()]
+    {
+        let (value, plus_minus) = read_tolerance(text).unwrap();
+        assert_eq!(
+            (to_mm(value).to_bits(), to_mm(plus_minus).to_bits()),
+            (9.45_f64.to_bits(), 0.05_f64.to_bits())
+        );
+    }
+    for (text, code) in [
+        ("9.45 mm", Code::Unreadable),
+        ("9.45 +- 0.05 mm", Code::UnitMissing),
+        ("9.45 mm +- 0.05", Code::UnitMissing),
+        ("9.45 mm +- -0.05 mm", Code::OutOfRange),
+    ] {
+        assert_eq!(read_tolerance(text).unwrap_err().code(), code, "{text}");
+    }
+}
+
+#[test]
+fn what_is_printed_in_full_is_read_back() {
+    for value in [4.7625, 0.1, -178.9, 1e-7, 1.0 / 3.0, 123_456.789] {
+        assert_eq!(to_mm(read_length(&exact_length_text(mm(value))).unwrap()).to_bits(), f64::to_bits(value));
+        assert_eq!(
+            to_deg(read_angle(&exact_angle_text(deg(value))).unwrap()).to_bits(),
+            to_deg(deg(value)).to_bits()
+        );
     }
 }
 

@@ -1,5 +1,6 @@
 //! Numbers as people write them: decimals with point or comma, fractions, mixed fractions.
 
+use super::Notation;
 use crate::code::Code;
 
 /// A number at the start of a text, and how many bytes of it were read.
@@ -20,7 +21,7 @@ fn is_digit(c: char) -> bool {
 
 /// Reads a number. A minus or plus sign may stand first; between inches and their fraction a hyphen or spaces may
 /// stand.
-pub(super) fn read_number(text: &str) -> Result<Number, Code> {
+pub(super) fn read_number(text: &str, notation: Notation) -> Result<Number, Code> {
     let sign_length = run(text, |c| matches!(c, '-' | '+' | ' '));
     let signs: Vec<char> = text[..sign_length].chars().filter(|c| *c != ' ').collect();
     let sign = match signs.as_slice() {
@@ -29,12 +30,12 @@ pub(super) fn read_number(text: &str) -> Result<Number, Code> {
         _ => return Err(Code::Unreadable),
     };
     let body = &text[sign_length..];
-    let (value, length) = unsigned(body)?;
+    let (value, length) = unsigned(body, notation)?;
     let value = sign * value;
     if value.is_finite() { Ok(Number { value, length: sign_length + length }) } else { Err(Code::NotANumber) }
 }
 
-fn unsigned(text: &str) -> Result<(f64, usize), Code> {
+fn unsigned(text: &str, notation: Notation) -> Result<(f64, usize), Code> {
     let whole = run(text, is_digit);
     if whole > 0 {
         if let Some((value, length)) = fraction(text)? {
@@ -51,7 +52,7 @@ fn unsigned(text: &str) -> Result<(f64, usize), Code> {
             return if part < 1.0 { Ok((base + part, whole + gap + length)) } else { Err(Code::Unreadable) };
         }
     }
-    decimal(text)
+    decimal(text, notation)
 }
 
 /// `3/16`, if the text starts with one.
@@ -73,19 +74,16 @@ fn fraction(text: &str) -> Result<Option<(f64, usize)>, Code> {
 }
 
 /// `12`, `12.5`, `2,84`, `1.500,0`, `1,500.0`, `1e3`.
-fn decimal(text: &str) -> Result<(f64, usize), Code> {
+fn decimal(text: &str, notation: Notation) -> Result<(f64, usize), Code> {
     let length = run(text, |c| c.is_ascii_digit() || matches!(c, '.' | ','));
     let digits = &text[..length];
     let points = digits.matches('.').count();
     let commas = digits.matches(',').count();
     let plain = match (points, commas) {
+        (1, 0) if notation.decimal_comma && looks_grouped(digits, '.') => return Err(Code::NumberAmbiguous),
         (0 | 1, 0) => digits.to_owned(),
-        (0, 1) => match digits.split_once(',') {
-            Some((before, after)) if after.len() == 3 && (1..=3).contains(&before.len()) && before != "0" => {
-                return Err(Code::NumberAmbiguous);
-            }
-            _ => digits.replace(',', "."),
-        },
+        (0, 1) if looks_grouped(digits, ',') => return Err(Code::NumberAmbiguous),
+        (0, 1) => digits.replace(',', "."),
         // Both signs: the last one is the decimal sign, and what stands before it must be grouped in threes.
         _ => grouped(digits).ok_or(Code::NumberAmbiguous)?,
     };
@@ -95,6 +93,13 @@ fn decimal(text: &str) -> Result<(f64, usize), Code> {
         return Err(Code::Unreadable);
     }
     value.parse().map(|v| (v, length + exponent)).map_err(|_| Code::Unreadable)
+}
+
+/// `1,500`: one to three digits, not a lone zero, and a group of three.
+fn looks_grouped(digits: &str, sign: char) -> bool {
+    digits.split_once(sign).is_some_and(|(before, after)| {
+        after.len() == 3 && (1..=3).contains(&before.len()) && before.chars().any(|c| c != '0')
+    })
 }
 
 fn grouped(digits: &str) -> Option<String> {

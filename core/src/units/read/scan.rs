@@ -1,7 +1,7 @@
 //! Cuts a text into numbers and units, after taking the typographer's and the spreadsheet's marks out of it.
 
 use super::number::read_number;
-use super::{AngleUnit, LengthUnit};
+use super::{AngleUnit, LengthUnit, Notation};
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::Value;
@@ -87,7 +87,7 @@ fn is_date(text: &str) -> bool {
 }
 
 /// Numbers and units of a text, in order.
-pub(super) fn scan(text: &str, field: &str) -> Result<Vec<Token>, Error> {
+pub(super) fn scan(text: &str, field: &str, notation: Notation) -> Result<Vec<Token>, Error> {
     let fail = |code, need: &str| Error::field(code, field, Value::text(text), Value::text(need));
     let plain = plain(text);
     if matches!(
@@ -103,7 +103,7 @@ pub(super) fn scan(text: &str, field: &str) -> Result<Vec<Token>, Error> {
     let mut rest = plain.as_str();
     while !rest.is_empty() {
         if rest.starts_with(|c: char| c.is_ascii_digit() || matches!(c, '-' | '+' | '.' | ',')) {
-            let number = read_number(rest).map_err(|code| match code {
+            let number = read_number(rest, notation).map_err(|code| match code {
                 Code::NumberAmbiguous => {
                     fail(code, "the number without a thousands sign, such as 1500 mm or 1.5 mm")
                 }

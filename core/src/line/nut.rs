@@ -1,0 +1,90 @@
+use crate::bounds;
+use crate::error::Error;
+use crate::flare::Nose;
+use crate::thread::Thread;
+use crate::units::{Length, mm, to_mm};
+
+/// A nut.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Nut {
+    thread: Option<Thread>,
+    length: Length,
+    bore: Length,
+    nose: Option<Nose>,
+    across_flats: Option<Length>,
+}
+
+impl Nut {
+    /// A nut by its thread (None: not known), length over all, bore, and nose (None: not known).
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    pub fn new(
+        thread: Option<Thread>,
+        length: Length,
+        bore: Length,
+        nose: Option<Nose>,
+    ) -> Result<Nut, Error> {
+        let (length, bore) = (bounds::NUT_LENGTH.length(length)?, bounds::NUT_BORE.length(bore)?);
+        Ok(Nut { thread, length, bore, nose, across_flats: None })
+    }
+
+    /// With the size of its hexagon across the flats. It says nothing about the thread.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    pub fn with_across_flats(mut self, across_flats: Length) -> Result<Nut, Error> {
+        self.across_flats = Some(bounds::ACROSS_FLATS.length(across_flats)?);
+        Ok(self)
+    }
+
+    /// Thread, if known.
+    #[must_use]
+    pub fn thread(&self) -> Option<Thread> {
+        self.thread
+    }
+
+    /// Length over all.
+    #[must_use]
+    pub fn length(&self) -> Length {
+        self.length
+    }
+
+    /// Bore.
+    #[must_use]
+    pub fn bore(&self) -> Length {
+        self.bore
+    }
+
+    /// Form of the nose, if known.
+    #[must_use]
+    pub fn nose(&self) -> Option<Nose> {
+        self.nose
+    }
+
+    /// Hexagon across its flats, if measured.
+    #[must_use]
+    pub fn across_flats(&self) -> Option<Length> {
+        self.across_flats
+    }
+
+    /// Hexagon across its corners: flats x 2 / sqrt 3 for sharp corners, so the real nut is no larger.
+    #[must_use]
+    pub fn across_corners(&self) -> Option<Length> {
+        self.across_flats.map(|flats| mm(to_mm(flats) * 2.0 / 3.0_f64.sqrt()))
+    }
+
+    /// The smallest centerline radius that the nut slides along on tube of diameter `od`; None where it does not pass
+    /// the tube at all.
+    ///
+    /// Geometry of a straight bore over a round arc, both rigid and round: the bore must hold the tube's outer edge in
+    /// the middle and its inner edge at both ends, so bore = R + od/2 - sqrt((R - od/2)^2 - (length/2)^2). With the
+    /// clearance c = bore - od this gives R = od/2 + (length^2/4 + c^2) / (2 c).
+    #[must_use]
+    pub fn tightest_curve(&self, od: Length) -> Option<Length> {
+        let clearance = to_mm(self.bore) - to_mm(od);
+        let half = to_mm(self.length) / 2.0;
+        (clearance > 0.0)
+            .then(|| mm(to_mm(od) / 2.0 + (half * half + clearance * clearance) / (2.0 * clearance)))
+    }
+}
