@@ -8,10 +8,11 @@ mod page;
 #[cfg(test)]
 mod tests;
 
+use crate::check::{Spot, TapeCheck};
 use crate::line::End;
 use crate::plan::{Plan, PlannedBend, StepKind, angles_text, both_units, turn_text};
 use crate::problem::{Problem, Side};
-use crate::units::{Rounding, length_text};
+use crate::units::{Rounding, length_text, to_mm};
 use page::Page;
 
 /// The card. Every line is at most 80 ASCII characters.
@@ -47,7 +48,7 @@ fn heading(plan: &Plan, page: &mut Page) {
     page.split(&format!("CUT  {cut}"), &format!("finished {}", length_text(plan.finished_length())));
     let trim = match plan.trim_end() {
         Some(side) => format!("end {} stays long and is trimmed last", side.name()),
-        None => "no end can be trimmed".to_owned(),
+        None => "UNFORGIVING: no end can be trimmed, make a wire dummy first".to_owned(),
     };
     page.split(&format!("marks FROM {}", plan.datum().name().to_uppercase()), &trim);
     page.bar('-');
@@ -77,6 +78,9 @@ fn steps(plan: &Plan, page: &mut Page) {
             page.gate('!', "", "LOCKED FROM HERE ON UNTIL THE STOPS BELOW ARE CLEARED");
         }
         let tick = if step.locked { "[-]" } else { "[ ]" };
+        if step.kind == StepKind::TrialFit {
+            whole_line(plan, page);
+        }
         if step.kind.is_gate() {
             page.gate('#', tick, &step.text);
             continue;
@@ -100,6 +104,28 @@ fn steps(plan: &Plan, page: &mut Page) {
 fn bend_rows(plan: &Plan, bend: &PlannedBend, lead: &str, page: &mut Page) {
     page.split(&format!("{lead}BEND {0} at mark {0}", bend.number), &angles_text(bend));
     page.split(&format!("        {}", turn_text(plan, bend)), "as bent: ______");
+    if let Some(turn) = plan.turn_checks().iter().find(|t| t.bend == bend.number) {
+        page.wrapped("        ", &format!("CHECK  {}", turn.text()));
+    }
+    for check in plan.tape_checks().iter().filter(|c| last_mark(plan, c) == Some(bend.number)) {
+        page.wrapped("        ", &tape_text(check));
+    }
+}
+
+/// A change smaller than this does not show on a tape held against a bent tube (ours, no source).
+const TAPE_SHOWS_MM: f64 = 4.0;
+
+/// The bend after which a distance can be measured: its far point is the next mark. None for a distance that shows
+/// nothing, and for one to the end that is still raw.
+fn last_mark(plan: &Plan, check: &TapeCheck) -> Option<usize> {
+    let Spot::Mark(far) = check.to else { return None };
+    let before = if plan.first() == Side::A { far.checked_sub(1) } else { Some(far + 1) };
+    before.filter(|_| to_mm(check.change) >= TAPE_SHOWS_MM)
+}
+
+fn tape_text(check: &TapeCheck) -> String {
+    let distance = both_units(check.distance, Rounding::Nearest);
+    format!("CHECK  {} to {}, straight across: {distance} (+-3 mm)", check.from, check.to)
 }
 
 /// The marks in the order the tape passes them.
@@ -118,6 +144,13 @@ fn finding(problem: &Problem, page: &mut Page) {
     page.wrapped("  ", &problem.to_string());
     if let Some(lifted) = &problem.lifted {
         page.wrapped("    ", &format!("LIFTED by {}: {}", lifted.who, lifted.why));
+    }
+}
+
+/// What is looked at on the whole line: its hand, and distances that need its last end.
+fn whole_line(plan: &Plan, page: &mut Page) {
+    if let Some(hand) = plan.hand_check() {
+        page.wrapped("        ", &format!("HAND   {}. Otherwise it is the mirror part.", hand.text()));
     }
 }
 

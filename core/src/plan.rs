@@ -18,6 +18,7 @@ pub(crate) use steps::{angles_text, both_units, turn_text};
 
 use crate::bench::Bench;
 use crate::bounds;
+use crate::check::{self, HandCheck, TapeCheck, TurnCheck};
 use crate::error::Error;
 use crate::line::Line;
 use crate::problem::{self, Acceptance, Assumption, Ledger, Problem, Side};
@@ -222,6 +223,24 @@ impl Plan {
             .iter()
             .filter_map(|s| if let StepKind::NutGate(side) = s.kind { Some(side) } else { None });
         gates.flat_map(|side| loading::of_end(self.line.end(side), side)).collect()
+    }
+
+    /// The distance that shows best whether each turn is right; see [`check::tape_checks`].
+    #[must_use]
+    pub fn tape_checks(&self) -> Vec<TapeCheck> {
+        check::tape_checks(self.line.path(), self.first)
+    }
+
+    /// Each turn in every form a bench can use; see [`check::turn_checks`].
+    #[must_use]
+    pub fn turn_checks(&self) -> Vec<TurnCheck> {
+        check::turn_checks(self.line.path(), self.first)
+    }
+
+    /// The look that tells the part from its mirror image; None for a flat line.
+    #[must_use]
+    pub fn hand_check(&self) -> Option<HandCheck> {
+        check::hand_check(self.line.path(), self.first)
     }
 
     /// Whether the length forgives an error: an end can still be trimmed after the trial fit.

@@ -82,6 +82,25 @@ fn turns_read_the_same_on_the_bent_line() {
         }
     }
     let text = turn_checks(&path, Side::B)[0].text();
-    assert!(text.starts_with("hold legs 9 and 8 level") && text.contains("leg 7 "), "{text}");
+    assert!(text.starts_with("legs 9 and 8 level") && text.contains("leg 7 "), "{text}");
     assert!(to_deg(turn_checks(&path, Side::A)[0].reading) != 0.0);
+    // Flipped and not flipped lie at the same height; the side tells them apart.
+    for (turn, said) in [
+        (0.0, "level, to the left"),
+        (180.0, "level, to the right"),
+        (30.0, "up, to the left"),
+        (-150.0, "down, to the right"),
+    ] {
+        let pair = Bend::list(&[deg(60.0), deg(60.0)], &[deg(turn)], &[mm(14.3)]).unwrap();
+        let piece = Path::from_straights(&[mm(100.0); 3], &pair).unwrap();
+        let text = turn_checks(&piece, Side::A)[0].text();
+        assert!(text.ends_with(said), "{text}");
+        // The side against the line itself: the first bend goes to +y, and the last leg further to +y, or back.
+        let y = piece.end_place().direction[1].value;
+        assert_eq!(
+            y > crate::math::sin(crate::units::to_rad(deg(60.0))) - 0.5 && turn.abs() < 90.0,
+            said.contains("left"),
+            "{y}"
+        );
+    }
 }

@@ -4,7 +4,7 @@ use super::Worked;
 use crate::turn;
 use crate::units::{Angle, to_deg};
 
-/// Bends whose plane is turned less than this from flat have no up or down worth reading.
+/// Less than this is level, and square to the last plane, to a hand.
 const FLAT_DEG: f64 = 1.0;
 
 /// How to set and check one turn.
@@ -28,7 +28,8 @@ pub struct TurnCheck {
 }
 
 impl TurnCheck {
-    /// The check as a sentence: `"hold legs 1 and 2 level, bend 1 to the left: leg 3 reads 37 deg up"`.
+    /// The check as a sentence: `"legs 1 and 2 level, the bend between them to the left: leg 3 reads 37.0 deg up, to the
+    /// left"`.
     #[must_use]
     pub fn text(&self) -> String {
         let degrees = to_deg(self.reading);
@@ -37,9 +38,18 @@ impl TurnCheck {
         } else {
             format!("reads {:.1} deg {}", degrees.abs(), if degrees > 0.0 { "up" } else { "down" })
         };
+        // The same height is reached to either side; the side tells a turn from its supplement.
+        let turned = to_deg(self.rotation).abs();
+        let side = if turned < 90.0 - FLAT_DEG {
+            ", to the left"
+        } else if turned > 90.0 + FLAT_DEG {
+            ", to the right"
+        } else {
+            ""
+        };
         let [a, b] = self.level_legs;
         format!(
-            "hold legs {a} and {b} level, the bend between them to the left: leg {} {reads}",
+            "legs {a} and {b} level, the bend between them to the left: leg {} {reads}{side}",
             self.read_leg
         )
     }

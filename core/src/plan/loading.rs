@@ -37,10 +37,19 @@ pub(super) fn gate_text(end: &End, side: Side) -> String {
         .enumerate()
         .map(|(i, part)| {
             let number = if parts.len() > 1 { format!("{}. ", i + 1) } else { String::new() };
-            let facing = if part.facing.is_empty() { String::new() } else { format!(", {}", part.facing) };
-            format!("{number}{}{facing}", part.what)
+            let facing = if part.facing.is_empty() {
+                String::new()
+            } else {
+                format!(", {}", part.facing.to_uppercase())
+            };
+            // A designation in brackets keeps its letters as they are.
+            let (name, rest) = part
+                .what
+                .split_once(" (")
+                .map_or((part.what.as_str(), ""), |(name, _)| (name, &part.what[name.len()..]));
+            format!("{number}{}{rest}{facing}", name.to_uppercase())
         })
         .collect();
     let order = if parts.len() > 1 { " IN THIS ORDER" } else { "" };
-    format!("ON THE TUBE{order}?  {}", each.join("  ").to_uppercase())
+    format!("ON THE TUBE{order}?  {}", each.join("  "))
 }
