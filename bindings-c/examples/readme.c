@@ -1,17 +1,13 @@
-/* The shortest useful program: how long is the arc of a bend, and what is the bender set to? */
 #include "linewright.h"
-
 #include <stdio.h>
 
 int main(void) {
-    lw_length radius, arc;
-    if (lw_length_read("9/16 in", &radius) != LW_OK || lw_bend_arc(radius, lw_deg(90.0), &arc) != LW_OK) {
-        char why[256];
-        size_t need;
-        lw_last_error_text(why, sizeof why, &need);
-        fprintf(stderr, "%s\n", why);
-        return 1;
-    }
-    printf("arc %.2f mm, set %.1f deg\n", arc.mm, lw_setting_deg(90.0, 0.1, 0.038));
-    return 0;
+    lw_springback *springback = NULL;
+    const lw_angle set[] = {lw_deg(90), lw_deg(45)}, got[] = {lw_deg(86.5), lw_deg(43.2)};
+    lw_status status = lw_springback_from_trials(set, got, 2, &springback);
+    lw_angle setting = {0};
+    if (status == LW_OK) status = lw_springback_setting(springback, lw_deg(60), &setting);
+    if (status == LW_OK) printf("to keep 60 degrees, bend to %.1f\n", setting.deg);
+    lw_springback_free(springback);
+    return status;
 }

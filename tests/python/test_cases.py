@@ -165,7 +165,7 @@ def test_a_case_gives_what_it_expects(case):
 
 def rust_answers() -> dict[str, Answer]:
     if not RESULTS.exists():
-        pytest.fail(f"{RESULTS} is missing: make it with `cargo run -p conformance --example case_results`")
+        pytest.fail(f"{RESULTS} is missing: `cargo run -p conformance --example case_results` prints what belongs there")
     answers: dict[str, Answer] = {}
     for row in RESULTS.read_text(encoding="utf-8").splitlines():
         name, key, value = row.split("\t")

@@ -182,7 +182,7 @@ fn example_of_the_readme_runs() -> Outcome {
     let Some(c) = Compiler::c99("C example readme.c") else { return Ok(()) };
     let source = root().join("bindings-c/examples/readme.c");
     let said = run(&c.build(&source, "readme", &static_library()?)?, "")?;
-    assert_eq!(said, "arc 22.44 mm, set 93.7 deg\n");
+    assert_eq!(said, "to keep 60 degrees, bend to 62.5\n");
     Ok(())
 }
 
