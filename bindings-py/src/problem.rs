@@ -60,7 +60,8 @@ fn part(name: &str) -> Part {
 
 /// A finding about a line or an input: what, where, how grave, what was found, what is needed, why, and the cure.
 ///
-/// Plans, drafts and exceptions carry them; nobody needs to make one.
+/// Plans, drafts and exceptions carry them; nobody needs to make one. Without `why` and `fix` the words of its code's
+/// row in `CODES` stand there.
 ///
 /// >>> import linewright as lw
 /// >>> problem = next(found for found in lw.LineDraft(od="316").check().problems if found.part == "field od")
@@ -93,22 +94,25 @@ impl Record for Problem {
 #[pymethods]
 impl Problem {
     #[new]
-    #[pyo3(signature = (code, part, *, got=None, need=None, why="", fix="", lifted=None))]
+    #[pyo3(signature = (code, part, *, got=None, need=None, why=None, fix=None, lifted=None))]
     fn new(
         code: &str,
         part: &str,
         got: Option<Fact>,
         need: Option<Fact>,
-        why: &str,
-        fix: &str,
+        why: Option<&str>,
+        fix: Option<&str>,
         lifted: Option<(String, String)>,
     ) -> PyResult<Self> {
         let code = error::call(|| code::named(code))?;
-        let mut made = linewright::Problem::new(code, self::part(part))
-            .got(Fact::value(got))
-            .need(Fact::value(need))
-            .why(why)
-            .fix(fix);
+        let mut made =
+            linewright::Problem::new(code, self::part(part)).got(Fact::value(got)).need(Fact::value(need));
+        if let Some(why) = why {
+            made = made.why(why);
+        }
+        if let Some(fix) = fix {
+            made = made.fix(fix);
+        }
         made.lifted = lifted.map(|(who, why)| Acceptance { id: made.id(), who, why });
         Ok(Problem(made))
     }

@@ -3,7 +3,7 @@
 //! A quantity of another package is asked for its number in our unit by the method its package has for that. It never
 //! goes through `float()` or a buffer: some packages drop the unit there without a word. A bare number is refused.
 
-use crate::error::{input, wrong_type};
+use crate::error::{call, input, wrong_type};
 use crate::units::{Angle, Length};
 use linewright::units::{read_angle, read_length, to_mm, to_rad};
 use linewright::{Code, Error, Part, Problem, Value, units};
@@ -91,11 +91,10 @@ pub(crate) fn list<T>(
 
 /// The plain number in an argument: a ratio, or the value of a constructor that names the unit.
 pub(crate) fn number(value: &Bound<'_, PyAny>, field: &str) -> PyResult<f64> {
-    let refused = || wrong_kind(value, field, "a plain number");
-    if value.is_instance_of::<PyBool>() || is_text(value) || foreign(value, "mm")?.is_some() {
-        return Err(refused());
-    }
-    single(value).ok_or_else(refused)
+    // Not everything that has a float is a number: for many a quantity that is how it loses its unit.
+    let is_number = value.is_instance(&value.py().import("numbers")?.getattr("Number")?)?;
+    let plain = if is_number && !value.is_instance_of::<PyBool>() { single(value) } else { None };
+    plain.ok_or_else(|| wrong_kind(value, field, "a plain number"))
 }
 
 /// A length of a number that was given, unless it is NaN or too large.
@@ -122,8 +121,8 @@ impl<T> Kind<T> {
             return Ok(own);
         }
         if let Ok(text) = value.cast::<PyString>() {
-            let read = (self.read)(&text.to_string_lossy());
-            return read.map_err(|error| input(error.at(Part::Field(field.to_owned()))));
+            let text = text.to_string_lossy();
+            return call(|| (self.read)(&text).map_err(|error| error.at(Part::Field(field.to_owned()))));
         }
         match foreign(value, self.unit)? {
             Some(Foreign::Number(number)) => Ok((self.make)(number)),

@@ -116,29 +116,56 @@ pub(crate) fn size_lines(
 ) -> PyResult<Vec<SizedLine>> {
     let py = rows.py();
     let options = Arc::new(Options::read(trim_end, reserve, accept)?);
-    let bench = Arc::new(bench.get().0.clone());
+    let mut batch = Batch { bench: Arc::new(bench.get().0.clone()), options, sized: Vec::new() };
     let ignored = ignore.unwrap_or_default();
-    let rows = quantity::list(Some(&records(rows)?), "rows", |row, field| {
-        let row =
-            row.cast::<PyMapping>().map_err(|_| quantity::wrong_kind(row, field, "a mapping of fields"))?;
-        let fields = PyDict::new(py);
-        fields.update(row)?;
-        draft_of(&fields, &ignored)
-    })?;
-    let mut sized = Vec::with_capacity(rows.len());
-    for drafts in rows.chunks(STRETCH) {
-        py.check_signals()?;
-        let before = sized.len();
-        let found = py.detach(|| error::compute(|| linewright::size_lines(drafts, &bench, &options.core)))?;
-        for (line, draft) in found.into_iter().zip(drafts) {
-            let plan = line.plan.map(|plan| {
-                let line = Line::of_draft(plan.line().clone(), &LineDraft(draft.clone()));
-                Plan::of(plan, line, Arc::clone(&bench), Arc::clone(&options))
-            });
-            sized.push(SizedLine { row: before + line.row, name: line.name, plan, problems: line.problems });
+    let mut drafts = Vec::new();
+    for (i, row) in records(rows)?.try_iter()?.enumerate() {
+        drafts.push(draft_of_row(&row?, i + 1, &ignored)?);
+        if drafts.len() == STRETCH {
+            batch.size(py, &drafts)?;
+            drafts.clear();
         }
     }
-    Ok(sized)
+    batch.size(py, &drafts)?;
+    Ok(batch.sized)
+}
+
+/// What was computed so far, and what it is computed with.
+struct Batch {
+    bench: Arc<linewright::Bench>,
+    options: Arc<Options>,
+    sized: Vec<SizedLine>,
+}
+
+impl Batch {
+    /// Computes the next rows while other threads run.
+    fn size(&mut self, py: Python<'_>, drafts: &[linewright::LineDraft]) -> PyResult<()> {
+        py.check_signals()?;
+        let before = self.sized.len();
+        let compute = || error::compute(|| linewright::size_lines(drafts, &self.bench, &self.options.core));
+        for (line, draft) in py.detach(compute)?.into_iter().zip(drafts) {
+            let plan = line.plan.map(|plan| {
+                let line = Line::of_draft(plan.line().clone(), &LineDraft(draft.clone()));
+                Plan::of(plan, line, Arc::clone(&self.bench), Arc::clone(&self.options))
+            });
+            let row = before + line.row;
+            self.sized.push(SizedLine { row, name: line.name, plan, problems: line.problems });
+        }
+        Ok(())
+    }
+}
+
+fn draft_of_row(
+    row: &Bound<'_, PyAny>,
+    number: usize,
+    ignored: &[String],
+) -> PyResult<linewright::LineDraft> {
+    let Ok(mapping) = row.cast::<PyMapping>() else {
+        return Err(quantity::wrong_kind(row, &format!("rows, item {number}"), "a mapping of fields"));
+    };
+    let fields = PyDict::new(row.py());
+    fields.update(mapping)?;
+    draft_of(&fields, ignored)
 }
 
 /// The rows of a table as mappings, asked for in the way of its package.
@@ -155,7 +182,7 @@ fn records<'py>(rows: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
     if rows.hasattr("to_dict")? {
         return rows.call_method1("to_dict", ("records",));
     }
-    if rows.cast::<PyMapping>().is_ok() {
+    if rows.cast::<PyMapping>().is_ok() || !quantity::is_list(rows) {
         return Err(quantity::wrong_kind(rows, "rows", "a data frame, or a list of mappings"));
     }
     Ok(rows.clone())

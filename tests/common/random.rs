@@ -2,8 +2,8 @@
 
 use linewright::units::{Length, deg, mm};
 use linewright::{
-    Bench, Bend, End, Flare, FlareTool, Former, Line, Material, Nose, Nut, Path, PlanOptions, Port, Seat,
-    Side, Springback, Thread, Trial, Tube,
+    Bench, Bend, End, Flare, FlareTool, Former, Line, Nose, Nut, Path, PlanOptions, Port, Seat, Side,
+    Springback, Thread, Trial, Tube,
 };
 use proptest::prelude::*;
 use proptest::test_runner::{Config, RngSeed};
@@ -88,7 +88,7 @@ fn tube() -> impl Strategy<Value = Tube> {
     (size, material, prop::option::of(10.0..20.0_f64)).prop_filter_map(
         "a tube",
         |((od, wall), material, limit)| {
-            let tube: Tube = made(Tube::new(mm(od), mm(wall), material as Material))?;
+            let tube: Tube = made(Tube::new(mm(od), mm(wall), material))?;
             match limit {
                 Some(limit) => made(tube.with_min_radius(mm(limit), "an invented data sheet")),
                 None => Some(tube),

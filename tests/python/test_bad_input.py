@@ -29,7 +29,11 @@ def calls(line, bench, plan, fields):
         *[(make, [1.5], {}) for make in (lw.mm, lw.inch, lw.m, lw.deg, lw.rad)],
         *[(read, ["1 mm"], {}) for read in (lw.read_length, lw.read_angle, lw.thread, lw.Thread, lw.Code, lw.Field)],
         *[(make, [], {"radius": "14.3 mm", "angle": "90 deg"}) for make in (lw.arc, lw.gain, lw.tangent_length)],
-        (lw.Tube, ["3/16 in"], {"wall": "0.7 mm", "material": tube.material, "min_radius": "9 mm", "min_radius_source": "x"}),
+        (
+            lw.Tube,
+            ["3/16 in"],
+            {"wall": "0.7 mm", "material": tube.material, "min_radius": "9 mm", "min_radius_source": "data sheet"},
+        ),
         *[(tube.bore_volume_ml, ["1 m"], {}), (tube.mass_g, ["1 m"], {}), (bench.springback.setting, ["90 deg"], {})],
         *[(lw.Springback, [], {"constant": "1 deg", "proportional": 0.1})],
         (lw.Springback.from_trials, [[("90 deg", "86 deg")]], {}),

@@ -165,9 +165,9 @@ def test_a_case_gives_what_it_expects(case):
 
 def rust_answers() -> dict[str, Answer]:
     if not RESULTS.exists():
-        pytest.fail(f"{RESULTS} is missing: `cargo run -p conformance --example case_results` prints what belongs there")
+        pytest.fail(f"{RESULTS} is missing: `cargo run -p conformance --example case_results` prints it")
     answers: dict[str, Answer] = {}
-    for row in RESULTS.read_text(encoding="utf-8").splitlines():
+    for row in RESULTS.read_text(encoding="utf-8").strip().split("\n"):
         name, key, value = row.split("\t")
         answers.setdefault(name, {})[key] = value.split(";")
     return answers

@@ -78,8 +78,9 @@ def test_the_table_of_codes():
     assert all(lw.Code(name) == code for name, code in lw.CODES.items())
     with pytest.raises(TypeError):
         lw.CODES["NEW"] = code
-    with pytest.raises(lw.UnknownNameError):
-        lw.Code("NEW")
+    for unknown in (lw.Code, lw.Field):
+        with pytest.raises(lw.UnknownNameError):
+            unknown("NEW")
 
 
 def test_arguments_of_another_class_are_type_errors():

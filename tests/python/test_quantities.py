@@ -173,7 +173,8 @@ def test_a_named_unit_takes_any_plain_number(make, number):
 
 @pytest.mark.parametrize("make", [lw.mm, lw.inch, lw.m, lw.deg, lw.rad])
 @pytest.mark.parametrize(
-    "wrong", ["2", b"2", None, True, lw.mm(2), Pint(2, "mm"), ToValue(2, "mm"), Quantities(2, "mm"), np.array([2.0])]
+    "wrong",
+    ["2", b"2", None, True, lw.mm(2), np.array([2.0]), np.array(2.0)] + [package(2, "mm") for package in PACKAGES],
 )
 def test_a_named_unit_takes_nothing_else(make, wrong):
     with pytest.raises(lw.QuantityError):

@@ -1,5 +1,6 @@
 """Many lines at once, from whatever a table is."""
 
+import signal
 import subprocess
 import sys
 import threading
@@ -168,7 +169,22 @@ def test_other_threads_run_while_it_computes(fields, bench):
     assert len([tick for tick in ticks if before < tick < after]) > 5
 
 
+def test_an_interrupt_ends_a_long_call(fields, bench):
+    def interrupted(number, frame):
+        raise KeyboardInterrupt
+
+    before = signal.signal(signal.SIGINT, interrupted)
+    timer = threading.Timer(0.05, signal.raise_signal, [signal.SIGINT])
+    try:
+        timer.start()
+        with pytest.raises(KeyboardInterrupt):
+            lw.size_lines([fields] * 100_000, bench=bench)
+    finally:
+        timer.cancel()
+        signal.signal(signal.SIGINT, before)
+
+
 def test_neither_numpy_nor_pandas_is_imported():
-    program = "import sys, linewright; print(sorted({m.split('.')[0] for m in sys.modules} & {'numpy', 'pandas', 'pint'}))"
+    program = "import sys, linewright; print([name for name in ('numpy', 'pandas', 'pint') if name in sys.modules])"
     answer = subprocess.run([sys.executable, "-P", "-c", program], capture_output=True, text=True, check=True)
     assert answer.stdout.strip() == "[]"

@@ -14,18 +14,19 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
     bad = lw.LineDraft(**{**fields, "a_thread": "M10", "od": " 3/16 in "})
     overlap = lw.Path.from_legs(["5 mm"] * 3, bends=["90 deg"] * 2, rotations=["0 deg"], radius="14.3 mm")
     loop = lw.Path.from_straights(["60 mm", "60 mm"], bends=["200 deg"], radius="14.3 mm")
-    tube = lw.Tube("1/4 in", wall="0.035 in", material="stainless 316", min_radius="21/32 in", min_radius_source="sheet")
+    tube = lw.Tube("1/4 in", wall="0.9 mm", material="stainless 316", min_radius="21/32 in", min_radius_source="sheet")
     (sized, refused) = lw.size_lines([fields, {"od": "316"}], bench=bench)
-    shortest = line.plan(bench, trim_end="A", reserve="20 mm", accept=[("BENDS_TOO_CLOSE@straight 2", "K. Doe", "wire")])
+    accept = [("BENDS_TOO_CLOSE@straight 2", "K. Doe", "by hand")]
+    other = line.plan(bench, trim_end="A", reserve="20 mm", accept=accept)
     return [
         *[lw.mm(14.3), lw.mm(-0.0), lw.inch(1 / 3), lw.deg(86.5), lw.rad(1.5), lw.rad(0.1), lw.read_angle("1 turn")],
         *[line, line.tube, line.path, line.a, line.a.nut, line.a.port, line.a.nut.thread, tube, overlap, loop],
         *[lw.thread("1 1/4-12"), lw.Nut(None, length="17 mm", bore="5 mm", nose="unknown"), lw.Port()],
-        *[bench, bench.former, *bench.flare_tools, bench.springback, lw.Springback(constant="1 deg", proportional=0.03)],
+        *[bench, bench.former, *bench.flare_tools, bench.springback, lw.Springback(constant="1 deg", proportional=0.3)],
         lw.Bench(former=bench.former, flare_tool=[], clearance="3 mm", back_off="4 mm"),
         lw.FlareTool("bubble", clamp="13 mm", projection="4 mm"),
-        *[plan, *plan.bends, *plan.ends.values(), *plan.steps, *plan.problems, *plan.assumptions, shortest],
-        *[*shortest.problems, sized, refused, *refused.problems, lw.LineDraft(), bad, bad.check(), bad.check().line],
+        *[plan, *plan.bends, *plan.ends.values(), *plan.steps, *plan.problems, *plan.assumptions, other],
+        *[*other.problems, sized, refused, *refused.problems, lw.LineDraft(), bad, bad.check(), bad.check().line],
         *[bad.check().line.plan(bench), *lw.CODES.values(), *lw.LineDraft.fields(), lw.LineDraft().check()],
     ]
 

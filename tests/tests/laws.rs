@@ -120,7 +120,11 @@ proptest! {
     }
 
     #[test]
-    fn a_bend_of_zero_adds_nothing(path in random::path(), at in any::<prop::sample::Index>(), turn in -180.0..180.0) {
+    fn a_bend_of_zero_adds_nothing(
+        path in random::path(),
+        at in any::<prop::sample::Index>(),
+        turn in -180.0..180.0,
+    ) {
         // Cut one straight in two and put the bend between; the rotation before it must be undone after it.
         let at = at.index(path.straights().len());
         let mut straights = path.straights().to_vec();

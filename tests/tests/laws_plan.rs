@@ -6,7 +6,7 @@ mod common;
 use common::{random, sample};
 use linewright::code::Locks;
 use linewright::plan::{Datum, FlareOrder, Step, StepKind};
-use linewright::units::{mm, to_mm};
+use linewright::units::{mm, to_deg, to_mm};
 use linewright::{Level, Line, Plan, PlanOptions, Problem, Side, card};
 use proptest::prelude::*;
 use std::collections::BTreeSet;
@@ -53,6 +53,14 @@ fn kinds(plan: &Plan) -> Vec<StepKind> {
     plan.steps().iter().map(|step| step.kind).collect()
 }
 
+/// The number that stands behind these words.
+fn figure(text: &str, words: &str) -> Result<f64, TestCaseError> {
+    let at = text.find(words).ok_or_else(|| TestCaseError::fail(format!("no {words} in {text}")))?;
+    let number: String =
+        text[at + words.len()..].trim_start().chars().take_while(|c| "-0123456789.".contains(*c)).collect();
+    number.parse().map_err(|_| TestCaseError::fail(format!("no number behind {words} in {text}")))
+}
+
 fn position(kinds: &[StepKind], kind: StepKind) -> Result<usize, TestCaseError> {
     let found: Vec<usize> = (0..kinds.len()).filter(|i| kinds[*i] == kind).collect();
     match found[..] {
@@ -80,13 +88,19 @@ proptest! {
         prop_assert_eq!(nuts.len(), 2);
     }
 
+}
+
+proptest! {
+    #![proptest_config(random::config(2_000))]
+
     #[test]
     fn the_order_of_work_can_be_worked(plan in plans()) {
         let kinds = kinds(&plan);
         prop_assert_eq!(kinds.first(), Some(&StepKind::Cut));
         prop_assert_eq!(kinds.last(), Some(&StepKind::Finish));
         let fit = position(&kinds, StepKind::TrialFit)?;
-        let bends: Vec<usize> = kinds.iter().filter_map(|k| if let StepKind::Bend(n) = k { Some(*n) } else { None }).collect();
+        let number = |kind: &StepKind| if let StepKind::Bend(n) = kind { Some(*n) } else { None };
+        let bends: Vec<usize> = kinds.iter().filter_map(number).collect();
         let mut wanted: Vec<usize> = (1..=plan.bends().len()).collect();
         if plan.first() == Side::B {
             wanted.reverse();
@@ -162,6 +176,14 @@ proptest! {
     }
 
     #[test]
+    fn what_was_cut_as_spare_comes_off_once(plan in plans()) {
+        let trims = kinds(&plan).iter().filter(|kind| matches!(kind, StepKind::Trim(_))).count();
+        if plan.cut().is_some_and(|cut| to_mm(cut.spare()) > 0.0) {
+            prop_assert_eq!(trims, 1, "the spare has no step that takes it off");
+        }
+    }
+
+    #[test]
     fn findings_are_told_apart_and_the_worst_comes_first(plan in plans()) {
         let ids: Vec<String> = plan.problems().iter().map(Problem::id).collect();
         let different: BTreeSet<&String> = ids.iter().collect();
@@ -188,6 +210,33 @@ proptest! {
             prop_assert!(locked.iter().all(|locked| *locked));
         }
         prop_assert_eq!(locked.iter().any(|locked| *locked), !open.is_empty());
+    }
+
+    #[test]
+    fn paper_rounds_the_cut_up_settings_down_and_marks_to_the_nearest(plan in plans()) {
+        let card = card::text(&plan);
+        if let Some(cut) = plan.cut() {
+            // On the card's heading and in the step.
+            for text in [card.as_str(), plan.steps()[0].text.as_str()] {
+                let up = figure(text, "CUT ")? - to_mm(cut.length());
+                prop_assert!((-1e-6..0.5).contains(&up), "cut {up} mm longer: {text}");
+            }
+        }
+        for bend in plan.bends() {
+            if let Some(mark) = bend.mark {
+                let off = figure(&card, &format!("mark {}:  ", bend.number))? - to_mm(mark);
+                prop_assert!(off.abs() <= 0.25 + 1e-6, "mark {off} mm off");
+            }
+            let step = plan.steps().iter().find(|step| step.kind == StepKind::Bend(bend.number));
+            let text = &step.ok_or_else(|| TestCaseError::fail("a bend without a step"))?.text;
+            match bend.setting {
+                Some(setting) => {
+                    let down = to_deg(setting) - figure(text, "SET |")?;
+                    prop_assert!((-1e-6..0.5).contains(&down), "set {down} deg short: {text}");
+                }
+                None => prop_assert!(text.contains("SET |NOT KNOWN|"), "{text}"),
+            }
+        }
     }
 
     #[test]
@@ -245,7 +294,7 @@ fn check_card(plan: &Plan) -> Result<(), TestCaseError> {
 }
 
 proptest! {
-    #![proptest_config(random::config(3_000))]
+    #![proptest_config(random::config(1_000))]
 
     #[test]
     fn a_card_is_80_columns_of_ascii_with_every_caution_and_gate(plan in plans()) {

@@ -161,7 +161,8 @@ fn imports_are_found_in_every_form() {
     assert_eq!(heads("units::{Length, mm}"), ["units"]);
     assert_eq!(heads("{units::{self, mm}, Bend, path}"), ["units", "Bend", "path"]);
     let (code, literals) = source::split(
-        "// crate::no\nuse crate::a; /* crate::no */ let c = '\"'; let s = \"crate::no \\\n   x\"; let r = r#\"y\"z\"#; f::<'a>('\\'');",
+        "// crate::no\nuse crate::a; /* crate::no */ let c = '\"'; let s = \"crate::no \\\n   x\"; \
+         let r = r#\"y\"z\"#; f::<'a>('\\'');",
     );
     assert_eq!(code.matches("crate::").count(), 1, "{code}");
     assert_eq!(literals, ["crate::no x", "y\"z"]);
@@ -238,7 +239,9 @@ fn paths_cited_for_developers_exist() -> Outcome<()> {
         return Ok(());
     }
     let text = fs::read_to_string(file)?;
-    let gone: Vec<&str> = cited(&text).into_iter().filter(|path| !root.join(path).exists()).collect();
+    // A file of core may be cited from its own folder.
+    let there = |path: &str| root.join(path).exists() || root.join("core/src").join(path).exists();
+    let gone: Vec<&str> = cited(&text).into_iter().filter(|path| !there(path)).collect();
     assert!(gone.is_empty(), "DEVELOPERS.md cites what is not there: {gone:?}");
     Ok(())
 }

@@ -104,8 +104,8 @@ class Problem(_Value):
         *,
         got: _Fact = None,
         need: _Fact = None,
-        why: str = "",
-        fix: str = "",
+        why: str | None = None,
+        fix: str | None = None,
         lifted: tuple[str, str] | None = None,
     ) -> Self: ...
     @property

@@ -6,7 +6,7 @@ use crate::problem::{Problem, problems};
 use crate::record::{self, Call, Record, Reduced};
 use crate::typed::typed;
 use linewright::line::FIELDS;
-use linewright::{Code, Error, Part, Value};
+use linewright::{Code, Part, Value};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 use std::collections::BTreeMap;
@@ -33,12 +33,11 @@ impl Field {
     #[new]
     #[pyo3(signature = (name, /))]
     fn new(name: &str) -> PyResult<Self> {
-        // The draft knows which names there are, and says so in its error.
-        error::call(|| linewright::LineDraft::new().set(name, "").map(|_| ()))?;
         let found = FIELDS.iter().find(|field| field.name == name);
         found.map(|field| Field(*field)).ok_or_else(|| {
             let problem = linewright::Problem::new(Code::UnknownName, Part::Field(name.to_owned()));
-            error::input(Error::from(problem.got(Value::text(name))))
+            let need = Value::text("a name in LineDraft.fields()");
+            error::input(problem.got(Value::text(name)).need(need).into())
         })
     }
 

@@ -4,7 +4,7 @@ use crate::record::{self, Call, Record, Reduced};
 use crate::units::{Angle, Length};
 use linewright::plan::{self, MinimumKind};
 use pyo3::prelude::*;
-use std::collections::BTreeMap;
+use pyo3::types::PyDict;
 
 /// One bend of a `Plan`.
 #[pyclass(frozen, eq, get_all, module = "linewright")]
@@ -101,11 +101,44 @@ pub(crate) struct EndPlan {
     /// When it is flared: "before bending", "after bending", or "neither" where the straight has room for neither.
     order: String,
     /// The straight that each way needs.
-    minima: BTreeMap<String, Option<Length>>,
+    minima: Named,
     /// What the straight lacks for each way.
-    shortfalls: BTreeMap<String, Option<Length>>,
+    shortfalls: Named,
     /// How much the flare shortens the tube; None where nobody measured it.
     net_shortening: Option<Length>,
+}
+
+/// Lengths under names, in the core's order: a dict.
+#[derive(Clone, PartialEq)]
+struct Named(Vec<(String, Option<Length>)>);
+
+impl FromIterator<(String, Option<Length>)> for Named {
+    fn from_iter<T: IntoIterator<Item = (String, Option<Length>)>>(rows: T) -> Self {
+        Named(rows.into_iter().collect())
+    }
+}
+
+impl<'py> IntoPyObject<'py> for Named {
+    type Target = PyDict;
+    type Output = Bound<'py, PyDict>;
+    type Error = PyErr;
+
+    fn into_pyobject(self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let dict = PyDict::new(py);
+        for (name, length) in self.0 {
+            dict.set_item(name, length)?;
+        }
+        Ok(dict)
+    }
+}
+
+impl FromPyObject<'_, '_> for Named {
+    type Error = PyErr;
+
+    fn extract(object: Borrowed<'_, '_, PyAny>) -> PyResult<Self> {
+        let dict = object.cast::<PyDict>()?;
+        dict.iter().map(|(name, length)| Ok((name.extract()?, length.extract()?))).collect()
+    }
 }
 
 fn name(kind: MinimumKind) -> String {
@@ -148,8 +181,8 @@ impl EndPlan {
     fn new(
         straight: Length,
         order: String,
-        minima: BTreeMap<String, Option<Length>>,
-        shortfalls: BTreeMap<String, Option<Length>>,
+        minima: Named,
+        shortfalls: Named,
         net_shortening: Option<Length>,
     ) -> Self {
         EndPlan { straight, order, minima, shortfalls, net_shortening }

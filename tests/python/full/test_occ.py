@@ -128,7 +128,7 @@ def test_straights_and_arcs_one_by_one(name):
     _, edges = wire(corners(name), RADIUS_MM)
     measured = [length(edge) for edge in edges]
     assert measured[0::2] == pytest.approx([s.mm for s in line.straights], abs=NEAR_MM)
-    arcs = [lw.arc(f"{RADIUS_MM} mm", angle).mm for angle in line.angles]
+    arcs = [lw.arc(radius=f"{RADIUS_MM} mm", angle=angle).mm for angle in line.angles]
     assert measured[1::2] == pytest.approx(arcs, abs=NEAR_MM)
 
 
