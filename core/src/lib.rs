@@ -73,3 +73,8 @@ pub use springback::{Springback, Trial};
 pub use thread::Thread;
 pub use tube::Tube;
 pub use uom;
+
+/// The samples of the README.
+#[cfg(doctest)]
+#[doc = include_str!("../../README.md")]
+struct Readme;

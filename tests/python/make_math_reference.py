@@ -168,7 +168,7 @@ def fitted(function, end, count):
 
     The lower end is not quite zero because the functions are quotients that vanish there.
     """
-    return [rounded(c) for c in reversed(mp.chebyfit(function, [mpf(10) ** -20, end], count))]
+    return [rounded(c) for c in mp.chebyfit(function, [mpf(10) ** -20, end], count, asc=True)]
 
 
 def constants():

@@ -88,9 +88,10 @@ impl Path {
                     .map_err(|e| e.at(Part::Field(format!("point {}", i + 1))))?;
             }
             let radius = match radii {
-                [] => mm(1.0),
                 [one] => *one,
-                many => many[i.clamp(1, corners) - 1],
+                many if corners > 0 => many[i.clamp(1, corners) - 1],
+                // Without a corner there is nothing to round.
+                _ => mm(1.0),
             };
             let at = at.map(to_mm);
             if kept.last().is_none_or(|(before, _)| norm(sub(at, *before)) > COINCIDENT_MM) {

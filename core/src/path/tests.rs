@@ -75,6 +75,7 @@ fn points_that_coincide_or_lie_on_a_straight_change_nothing() {
         assert_eq!(Path::from_vertices(points, &radius).unwrap_err().code(), Code::PathDegenerate);
     }
     assert_eq!(Path::from_vertices(&[p(0.0, 0.0), p(9.0, 0.0)], &[]).unwrap().bends().len(), 0);
+    assert_eq!(Path::from_vertices(&[p(0.0, 0.0), p(9.0, 0.0)], &[mm(14.3); 3]).unwrap().bends().len(), 0);
     let far = [p(0.0, 0.0), p(f64::NAN, 0.0)];
     assert_eq!(Path::from_vertices(&far, &radius).unwrap_err().code(), Code::NotANumber);
 }

@@ -1,7 +1,7 @@
 //! The two ends: the straight each needs, which is flared when, and which is left long.
 
 use super::cut::{FlareUse, Term};
-use super::{Datum, shortfall};
+use super::{Datum, TOLERANCE_MM, shortfall};
 use crate::bench::Bench;
 use crate::code::Code;
 use crate::line::Line;
@@ -238,8 +238,8 @@ fn trim_end(ends: &[EndPlan; 2], wanted: Option<Side>, problems: &mut Vec<Proble
 /// Reports an end without room, each with the smallest move that cures it.
 fn report(line: &Line, side: Side, end: &EndPlan, problems: &mut Vec<Problem>) {
     let straight = end.straight;
-    if to_mm(straight) < 0.0 {
-        // Two overlapping bends are reported as such.
+    if to_mm(straight) < -TOLERANCE_MM {
+        // A bend that overlaps the end is reported as such.
         return;
     }
     let bend = match side {

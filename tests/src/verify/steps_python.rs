@@ -21,6 +21,10 @@ const PROBE: &str =
 /// The tests, the stub file against the module, and the type checks of what a user would write.
 pub fn python(run: &mut Run<'_>) -> Outcome {
     let Some(python) = installed(run)? else { return Ok(()) };
+    // What Rust answers to the cases, which the Python tests compare bit for bit.
+    let mut cases = run.place.cargo("run --quiet --release --locked -p conformance --example case_results");
+    let answers = run.place.out.join("case_results.txt");
+    run.check_into("answers of Rust to the cases", &mut cases, &answers);
     pytest(run, &python, "pytest", &["tests/python", "--ignore=tests/python/full"]);
 
     let mut stubtest = run.place.command(&python);

@@ -1,0 +1,1224 @@
+/*
+ * linewright: cut lengths, marks, bend settings and bench cards for rigid hydraulic lines made by hand.
+ *
+ * Written by a test from bindings-c/src; do not edit.
+ *
+ * The contract, without exceptions:
+ *
+ * - A function that can fail returns an lw_status: LW_OK, or one of enum lw_code. Besides the codes that its comment
+ *   names it can return LW_NULL_ARGUMENT, LW_TEXT_NOT_UTF8 and LW_INTERNAL_FAULT; one with an index
+ *   LW_INDEX_OUT_OF_RANGE (indices count from 0); one that fills a buffer LW_SPACE_TOO_SMALL.
+ * - Inputs come first, outputs last. An output is written only on success; only a needed size (need, need_points) is
+ *   always written, and is 0 where there was nothing to size. Two outputs of one call must not be the same place.
+ * - LW_NOT_KNOWN is an answer: the figure is not known, and the output keeps what it held.
+ * - Text in is UTF-8 and ends in NUL. Text out goes into the caller's buffer `buf` of `cap` bytes; `need` receives
+ *   the size needed, the NUL included. A cap of 0, for which buf may be NULL, asks for the size alone.
+ * - A list in is a pointer and a count; for a count of 0 the pointer may be NULL.
+ * - No other pointer may be NULL unless its comment says so; the error names it.
+ * - A handle that a function gives out belongs to the caller, who frees it with the _free function of its type. Those
+ *   accept NULL. A handle never refers to another: what it was made from may be freed at once.
+ * - A function does not change what it takes as const. Handles may be used by any thread, but not by two at once if
+ *   one of them changes or frees it.
+ * - A yes or no is an int32_t of 1 or 0.
+ * - lw_last_error_text and its kin describe the last failure on the calling thread.
+ */
+
+
+#ifndef LINEWRIGHT_H
+#define LINEWRIGHT_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+/** The version that a program is compiled against; lw_version() is the one it runs with. */
+#define LW_VERSION_MAJOR 0
+#define LW_VERSION_MINOR 1
+#define LW_VERSION_PATCH 0
+/** Major x 1000000 + minor x 1000 + patch. */
+#define LW_VERSION_NUMBER 1000
+
+/** What a call or a finding says. The numbers never change and are never used again. */
+enum lw_code {
+    /** the call was answered */
+    LW_OK = 0,
+    /** a number has no unit */
+    LW_UNIT_MISSING = 101,
+    /** a value is empty, NaN or infinite */
+    LW_NOT_A_NUMBER = 102,
+    /** a comma or point can be a decimal sign or a thousands sign */
+    LW_NUMBER_AMBIGUOUS = 103,
+    /** a text is not of the form asked for */
+    LW_UNREADABLE = 104,
+    /** a quantity is of another kind, such as an angle for a length */
+    LW_WRONG_KIND = 105,
+    /** a size looks like a date; spreadsheets turn 3/16 into one */
+    LW_DATE_IN_SIZE = 106,
+    /** a value is outside its limits */
+    LW_OUT_OF_RANGE = 107,
+    /** a name is not in the list */
+    LW_UNKNOWN_NAME = 108,
+    /** a needed field is empty */
+    LW_FIELD_MISSING = 109,
+    /** the numbers of straights, bends, rotations and radii do not belong together */
+    LW_COUNT_MISMATCH = 110,
+    /** a thread is named without its pitch */
+    LW_THREAD_AMBIGUOUS = 111,
+    /** a spanner size or a bare length stands where a thread belongs */
+    LW_HEX_NOT_THREAD = 112,
+    /** a bend is above 120 degrees: it may have been read as the included angle */
+    LW_ANGLE_LARGE = 113,
+    /** two fields say the same thing twice */
+    LW_FIELDS_CONFLICT = 114,
+    /** two bends take more of a leg than the leg has */
+    LW_STRAIGHT_NEGATIVE = 201,
+    /** a bend of 180 degrees or more has no corner, so no legs */
+    LW_NO_CORNER = 202,
+    /** the points do not make a line */
+    LW_PATH_DEGENERATE = 203,
+    /** an end straight is too short to be flared in either order */
+    LW_BEND_IN_CLAMP = 301,
+    /** an end straight is too short for its nut to seat and back off */
+    LW_NUT_ON_BEND = 302,
+    /** the straight between two bends is shorter than the former must hold */
+    LW_BENDS_TOO_CLOSE = 303,
+    /** a bend is tighter than the limit recorded for the tube */
+    LW_RADIUS_TOO_SMALL = 304,
+    /** a bend is tighter than the only public figure seen for such tube */
+    LW_RADIUS_BELOW_SEEN = 305,
+    /** no smallest radius is known for this tube, so none was checked */
+    LW_RADIUS_LIMIT_UNKNOWN = 306,
+    /** neither end can be trimmed and flared after bending, so the length forgives nothing */
+    LW_TRIM_END_NONE = 307,
+    /** a bend has another radius than the bench's former gives, so no setting is known */
+    LW_NOT_THIS_FORMER = 308,
+    /** the bench has no trial bends, so no setting is known */
+    LW_SPRINGBACK_UNKNOWN = 309,
+    /** the settings rest on a single trial bend */
+    LW_SPRINGBACK_WEAK = 310,
+    /** a setting lies outside the angles of the trial bends */
+    LW_SETTING_OUTSIDE_TRIALS = 311,
+    /** the bench has no flare tool for this form, so the cut length is not known */
+    LW_FLARE_TOOL_MISSING = 312,
+    /** how much this flare shortens the tube is not known, and a figure of the plan needs it */
+    LW_FLARE_NET_UNKNOWN = 313,
+    /** how much this flare shortens the tube is assumed */
+    LW_FLARE_NET_ASSUMED = 314,
+    /** the nut's bore does not pass the tube */
+    LW_NUT_BORE_SMALL = 315,
+    /** the trial bends do not give a springback */
+    LW_TRIALS_UNUSABLE = 316,
+    /** the seat of a port is not known, so the flare form is not settled */
+    LW_SEAT_UNKNOWN = 401,
+    /** the flare does not belong to the seat */
+    LW_FLARE_SEAT_MISMATCH = 402,
+    /** a single 45 degree flare is not planned on a brake line */
+    LW_SINGLE_45_REFUSED = 403,
+    /** nut and port have different threads; that they turn together proves nothing */
+    LW_THREAD_MISMATCH = 404,
+    /** a thread is not known, so the fit is not known */
+    LW_THREAD_UNKNOWN = 405,
+    /** no port is recorded for an end, so neither thread nor seat was compared */
+    LW_PORT_UNKNOWN = 406,
+    /** the nut's nose does not belong to the flare */
+    LW_NOSE_MISMATCH = 407,
+    /** the form of the nut's nose is not known */
+    LW_NOSE_UNKNOWN = 408,
+    /** somebody accepted a finding that no person can lift */
+    LW_NOT_LIFTABLE = 501,
+    /** an acceptance names a finding that this plan does not have */
+    LW_NOTHING_TO_LIFT = 502,
+    /** a pointer is NULL */
+    LW_NULL_ARGUMENT = 901,
+    /** a text is not UTF-8 */
+    LW_TEXT_NOT_UTF8 = 902,
+    /** the caller's buffer is too small; nothing was written */
+    LW_SPACE_TOO_SMALL = 903,
+    /** an option struct does not state a size this library knows */
+    LW_STRUCT_SIZE = 904,
+    /** an index is past the end */
+    LW_INDEX_OUT_OF_RANGE = 905,
+    /** a fault inside the library was caught at its boundary */
+    LW_INTERNAL_FAULT = 906,
+    /** the figure asked for is not known; the plan's problems say why */
+    LW_NOT_KNOWN = 907,
+};
+
+/**
+ * A bench.
+ */
+typedef struct lw_bench lw_bench;
+
+/**
+ * A line as it was typed.
+ */
+typedef struct lw_draft lw_draft;
+
+/**
+ * What is at one end of a line.
+ */
+typedef struct lw_end lw_end;
+
+/**
+ * A line to be made.
+ */
+typedef struct lw_line lw_line;
+
+/**
+ * A nut.
+ */
+typedef struct lw_nut lw_nut;
+
+/**
+ * A path: straights and bends in turn, from end A to end B.
+ */
+typedef struct lw_path lw_path;
+
+/**
+ * How a line is made on a bench.
+ */
+typedef struct lw_plan lw_plan;
+
+/**
+ * What a person decides about a plan.
+ */
+typedef struct lw_plan_options lw_plan_options;
+
+/**
+ * A list of findings, the worst first.
+ */
+typedef struct lw_problems lw_problems;
+
+/**
+ * The answer for many lines, row by row.
+ */
+typedef struct lw_sized lw_sized;
+
+/**
+ * The springback of one tube on one former.
+ */
+typedef struct lw_springback lw_springback;
+
+/**
+ * A tube.
+ */
+typedef struct lw_tube lw_tube;
+
+/**
+ * LW_OK, or the number of the code that ended the call; see enum lw_code.
+ */
+typedef int32_t lw_status;
+
+/**
+ * A length.
+ */
+typedef struct {
+    /**
+     * Millimeters.
+     */
+    double mm;
+} lw_length;
+
+/**
+ * An angle.
+ */
+typedef struct {
+    /**
+     * Degrees.
+     */
+    double deg;
+} lw_angle;
+
+/**
+ * A flare tool. Set size to sizeof(lw_flare_tool), and state both net_shortening and cut_spare: a struct filled with
+ * zeros says that the tool was measured and shortens nothing.
+ */
+typedef struct {
+    /**
+     * sizeof(lw_flare_tool).
+     */
+    size_t size;
+    /**
+     * The form it makes: "double-45", "bubble" or "single-37".
+     */
+    const char *flare;
+    /**
+     * The tube it grips.
+     */
+    lw_length clamp;
+    /**
+     * The tube that stands out of the clamp before the first stroke.
+     */
+    lw_length projection;
+    /**
+     * How much shorter the tube gets, tip to tip; lw_unknown_length() where no test piece was measured.
+     */
+    lw_length net_shortening;
+    /**
+     * What is added on top for safety; lw_unknown_length() where none was stated.
+     */
+    lw_length cut_spare;
+} lw_flare_tool;
+
+/**
+ * An end of a line: LW_A or LW_B.
+ */
+typedef int32_t lw_side;
+
+/**
+ * What an end straight must have room for: LW_FLARE_AFTER, LW_FLARE_BEFORE or LW_ASSEMBLED.
+ */
+typedef int32_t lw_minimum;
+
+/**
+ * The end nearer the pressure source.
+ */
+#define LW_A 0
+
+/**
+ * The other end.
+ */
+#define LW_B 1
+
+/**
+ * Flaring after bending: the clamp, what stands out of it, the nut behind it, and room to work.
+ */
+#define LW_FLARE_AFTER 0
+
+/**
+ * Flaring before bending: the nut lies between flare and former, and the former must hold.
+ */
+#define LW_FLARE_BEFORE 1
+
+/**
+ * Assembly: the nut seats and can back off.
+ */
+#define LW_ASSEMBLED 2
+
+#ifdef __cplusplus
+extern "C" {
+#endif // __cplusplus
+
+/**
+ * The version of the library, such as "1.2.3". The text is the library's own and is never freed. The header's
+ * LW_VERSION_NUMBER says what a program was compiled against.
+ */
+const char *lw_version(void);
+
+/**
+ * What the last failed call of this thread said, in one line: level, code, what it is about, got, need, cure. Empty
+ * if no call failed yet. A call that succeeds leaves it as it is, and so do the lw_last_error functions.
+ */
+lw_status lw_last_error_text(char *buf,
+                             size_t cap,
+                             size_t *need);
+
+/**
+ * The code of the last failed call of this thread; LW_OK if no call failed yet.
+ */
+lw_status lw_last_error_code(int32_t *code);
+
+/**
+ * The last failed call of this thread as a list of one problem; empty if no call failed yet. Free it with
+ * lw_problems_free.
+ */
+lw_status lw_last_error_problem(lw_problems **problems);
+
+/**
+ * The name of a code without its prefix, the same in every language: "UNIT_MISSING".
+ *
+ * Errors: LW_UNKNOWN_NAME for a number that is no code.
+ */
+lw_status lw_code_name(int32_t code, char *buf, size_t cap, size_t *need);
+
+/**
+ * How grave a code is: "refuse" (there is no result), "stop" (the plan is a draft), "caution" or "note".
+ *
+ * Errors: LW_UNKNOWN_NAME for a number that is no code.
+ */
+lw_status lw_code_level(int32_t code, char *buf, size_t cap, size_t *need);
+
+/**
+ * What a code says, in one sentence.
+ *
+ * Errors: LW_UNKNOWN_NAME for a number that is no code.
+ */
+lw_status lw_code_meaning(int32_t code, char *buf, size_t cap, size_t *need);
+
+/**
+ * A length of so many millimeters.
+ */
+lw_length lw_mm(double value_mm);
+
+/**
+ * A length of so many inches, taken as value x 25.4 mm without loss: 3.0 / 16.0 gives 4.7625 mm.
+ */
+lw_length lw_in(double value_in);
+
+/**
+ * A length of so many meters.
+ */
+lw_length lw_m(double value_m);
+
+/**
+ * An angle of so many degrees.
+ */
+lw_angle lw_deg(double value_deg);
+
+/**
+ * An angle of so many radians.
+ */
+lw_angle lw_rad(double value_rad);
+
+/**
+ * A length that is not known or was not measured (NaN inside). Only where a comment allows it is it understood;
+ * everywhere else it is refused with LW_NOT_A_NUMBER.
+ */
+lw_length lw_unknown_length(void);
+
+/**
+ * Reads a length as people write it: "3/16 in", "9 1/4 in", "5'-3 1/4\"", "1.85 m", "2,84 m", "28 thou". A number
+ * without a unit is refused. The range is checked where the length is used.
+ *
+ * Errors: LW_UNIT_MISSING, LW_WRONG_KIND for an angle, LW_NUMBER_AMBIGUOUS, LW_NOT_A_NUMBER, LW_DATE_IN_SIZE,
+ * LW_UNREADABLE.
+ */
+lw_status lw_length_read(const char *text,
+                         lw_length *length);
+
+/**
+ * Reads an angle as people write it: "90 deg", "1.5708 rad", "0.25 turn", "150 deg included" (a bend of 30 degrees),
+ * and for rotations "3 o'clock". A number without a unit is refused.
+ *
+ * Errors: as lw_length_read, LW_WRONG_KIND for a length, and LW_OUT_OF_RANGE for an included angle or an hour that
+ * cannot be.
+ */
+lw_status lw_angle_read(const char *text,
+                        lw_angle *angle);
+
+/**
+ * Tube in a bend, along the center line: radius x angle. The radius is the one as formed, after springback; the angle
+ * is how far the tube is bent, 0 for straight.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_bend_arc(lw_length radius,
+                      lw_angle angle,
+                      lw_length *arc);
+
+/**
+ * From the corner to where the bend starts: radius x tan(angle / 2).
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NO_CORNER at 180 degrees and above.
+ */
+lw_status lw_bend_tangent_length(lw_length radius, lw_angle angle, lw_length *tangent_length);
+
+/**
+ * How much shorter the way round the bend is than the way over its corner.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NO_CORNER at 180 degrees and above.
+ */
+lw_status lw_bend_gain(lw_length radius, lw_angle angle, lw_length *gain);
+
+/**
+ * A round tube by outside diameter, wall and the name of its material: "low-carbon steel", "copper-nickel",
+ * "stainless 304" or "stainless 316". Free it with lw_tube_free.
+ *
+ * Errors: LW_UNKNOWN_NAME for the material, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE (also when the wall leaves no bore).
+ */
+lw_status lw_tube_new(lw_length od,
+                      lw_length wall,
+                      const char *material,
+                      lw_tube **tube);
+
+/**
+ * Records the smallest bend radius that the tube's maker gives, and where that was read.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_tube_set_min_radius(lw_tube *tube, lw_length radius, const char *source);
+
+/**
+ * Outside diameter.
+ */
+lw_status lw_tube_od(const lw_tube *tube, lw_length *od);
+
+/**
+ * Wall thickness.
+ */
+lw_status lw_tube_wall(const lw_tube *tube, lw_length *wall);
+
+/**
+ * Inside diameter.
+ */
+lw_status lw_tube_bore(const lw_tube *tube, lw_length *bore);
+
+/**
+ * Volume of fluid in a length of this tube, in milliliters.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_tube_bore_volume_ml(const lw_tube *tube, lw_length length, double *volume_ml);
+
+/**
+ * Mass of a length of this tube, empty and without coating, in grams.
+ *
+ * Errors: LW_NOT_KNOWN where the density of the material is not known, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_tube_mass_g(const lw_tube *tube, lw_length length, double *mass_g);
+
+/**
+ * Frees a tube. NULL is allowed.
+ */
+void lw_tube_free(lw_tube *tube);
+
+/**
+ * Reads a thread as people write it ("M 10 x 1,0", "7/16 - 24 UNS") and gives its designation in its one spelling
+ * ("M10x1", "7/16-24").
+ *
+ * Errors: LW_THREAD_AMBIGUOUS for a metric diameter without pitch, LW_HEX_NOT_THREAD for a spanner size,
+ * LW_UNREADABLE.
+ */
+lw_status lw_thread_read(const char *text,
+                         char *buf,
+                         size_t cap,
+                         size_t *need);
+
+/**
+ * A path from its legs, corner to corner, A to B: one leg more than bends, a rotation for each bend but the first, and
+ * one radius for all bends or one each. A rotation is the turn of the bend plane about the straight before the bend,
+ * clockwise looking from A; a radius is the one as formed. Free it with lw_path_free.
+ *
+ * Errors: LW_COUNT_MISMATCH, LW_NO_CORNER for a bend of 180 degrees or more, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_path_from_legs(const lw_length *legs,
+                            size_t n_legs,
+                            const lw_angle *bends,
+                            size_t n_bends,
+                            const lw_angle *rotations,
+                            size_t n_rotations,
+                            const lw_length *radii,
+                            size_t n_radii,
+                            lw_path **path);
+
+/**
+ * A path from its straights, tangent to tangent; otherwise as lw_path_from_legs. Free it with lw_path_free.
+ *
+ * Errors: LW_COUNT_MISMATCH, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_path_from_straights(const lw_length *straights,
+                                 size_t n_straights,
+                                 const lw_angle *bends,
+                                 size_t n_bends,
+                                 const lw_angle *rotations,
+                                 size_t n_rotations,
+                                 const lw_length *radii,
+                                 size_t n_radii,
+                                 lw_path **path);
+
+/**
+ * A path through points: start, corners, end. xyz_mm holds n_points times x, y, z in millimeters; every corner is
+ * rounded with the one radius or with its own. Points that coincide or lie on a straight are no corners. Free it
+ * with lw_path_free.
+ *
+ * Errors: LW_PATH_DEGENERATE when the points make no line, LW_COUNT_MISMATCH for the radii, LW_NOT_A_NUMBER,
+ * LW_OUT_OF_RANGE.
+ */
+lw_status lw_path_from_vertices(const double *xyz_mm,
+                                size_t n_points,
+                                const lw_length *radii,
+                                size_t n_radii,
+                                lw_path **path);
+
+/**
+ * The number of bends; there is one straight and one leg more.
+ */
+lw_status lw_path_bend_count(const lw_path *path, size_t *count);
+
+/**
+ * A straight, tangent to tangent. It is negative where two bends overlap that were given by legs or points.
+ */
+lw_status lw_path_straight(const lw_path *path, size_t index, lw_length *straight);
+
+/**
+ * A leg, corner to corner.
+ *
+ * Errors: LW_NO_CORNER where the path has a bend of 180 degrees or more.
+ */
+lw_status lw_path_leg(const lw_path *path, size_t index, lw_length *leg);
+
+/**
+ * How far a bend is bent; 0 is straight.
+ */
+lw_status lw_path_angle(const lw_path *path, size_t index, lw_angle *angle);
+
+/**
+ * The turn of a bend's plane against the plane of the bend before it, above -180 and up to 180 degrees.
+ *
+ * Errors: LW_NOT_KNOWN for the first bend, which has none.
+ */
+lw_status lw_path_rotation(const lw_path *path, size_t index, lw_angle *rotation);
+
+/**
+ * The centerline radius of a bend, as formed.
+ */
+lw_status lw_path_radius(const lw_path *path, size_t index, lw_length *radius);
+
+/**
+ * Length along the center line: straights and arcs.
+ */
+lw_status lw_path_developed_length(const lw_path *path, lw_length *length);
+
+/**
+ * How much shorter the path is than its legs together.
+ *
+ * Errors: LW_NO_CORNER where the path has a bend of 180 degrees or more.
+ */
+lw_status lw_path_total_gain(const lw_path *path, lw_length *gain);
+
+/**
+ * The corner points: start, each corner, end, as x, y, z in millimeters, in an array with room for cap_points points
+ * (three numbers each). need_points receives the number of points. The path starts at 0, 0, 0 along x and turns first
+ * toward y.
+ *
+ * Errors: LW_NO_CORNER where the path has a bend of 180 degrees or more.
+ */
+lw_status lw_path_vertices_mm(const lw_path *path,
+                              double *xyz_mm,
+                              size_t cap_points,
+                              size_t *need_points);
+
+/**
+ * The far end, as x, y, z in millimeters in an array of three, in the pose of lw_path_vertices_mm. Defined for bends
+ * of any size.
+ */
+lw_status lw_path_end_point_mm(const lw_path *path,
+                               double *xyz_mm);
+
+/**
+ * The same line from B to A, as a new path. Rotations keep their signs. Free it with lw_path_free.
+ */
+lw_status lw_path_reversed(const lw_path *path, lw_path **reversed);
+
+/**
+ * The other hand, as a new path: all rotations negated. Free it with lw_path_free.
+ */
+lw_status lw_path_mirrored(const lw_path *path, lw_path **mirrored);
+
+/**
+ * Frees a path. NULL is allowed.
+ */
+void lw_path_free(lw_path *path);
+
+/**
+ * A springback whose two parts are known: springback = constant + proportional x set angle, where proportional is a
+ * plain ratio. Free it with lw_springback_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_springback_new(lw_angle constant,
+                            double proportional,
+                            lw_springback **springback);
+
+/**
+ * A springback from n trial bends: for each the tool was bent to an angle of `set`, and the one of `got` remained. One
+ * trial, or trials at one angle only, give a springback in proportion to the angle, and a plan then says that it is
+ * weak. Free it with lw_springback_free.
+ *
+ * Errors: LW_TRIALS_UNUSABLE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_springback_from_trials(const lw_angle *set,
+                                    const lw_angle *got,
+                                    size_t n,
+                                    lw_springback **springback);
+
+/**
+ * The angle to bend to so that the wanted angle remains.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_springback_setting(const lw_springback *springback, lw_angle wanted, lw_angle *setting);
+
+/**
+ * The part of the springback that does not depend on the angle.
+ */
+lw_status lw_springback_constant(const lw_springback *springback, lw_angle *constant);
+
+/**
+ * The part of the springback in proportion to the set angle, a plain ratio.
+ */
+lw_status lw_springback_proportional(const lw_springback *springback, double *proportional);
+
+/**
+ * Frees a springback. NULL is allowed.
+ */
+void lw_springback_free(lw_springback *springback);
+
+/**
+ * A bench with one former, which leaves a centerline radius of as_formed after springback and must hold grip of
+ * straight tube before the bend. Free it with lw_bench_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_bench_new(lw_length as_formed,
+                       lw_length grip,
+                       lw_bench **bench);
+
+/**
+ * Adds the tool for one form of flare. The tool's text and struct are not needed afterward.
+ *
+ * Errors: LW_STRUCT_SIZE, LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_FIELDS_CONFLICT when the bench has a
+ * tool for that form, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_bench_add_flare_tool(lw_bench *bench,
+                                  const lw_flare_tool *tool);
+
+/**
+ * Sets the springback of the former; without it a plan has no settings.
+ */
+lw_status lw_bench_set_springback(lw_bench *bench, const lw_springback *springback);
+
+/**
+ * Sets the working clearance beside a clamped flare tool; without it 2 mm are assumed and listed as an assumption.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_bench_set_clearance(lw_bench *bench,
+                                 lw_length clearance);
+
+/**
+ * Sets how far a nut must be able to back off; without it 3 mm are assumed and listed as an assumption.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_bench_set_back_off(lw_bench *bench, lw_length back_off);
+
+/**
+ * Sets a name or number for this state of the bench; it is printed on the card.
+ */
+lw_status lw_bench_set_revision(lw_bench *bench, const char *revision);
+
+/**
+ * Frees a bench. NULL is allowed.
+ */
+void lw_bench_free(lw_bench *bench);
+
+/**
+ * A nut by its thread ("M10x1", or "unknown"), length over all, bore, and nose ("coned", "flat", "sleeve" or
+ * "unknown"). What is unknown stops the plan that needs it. Free it with lw_nut_free.
+ *
+ * Errors: LW_THREAD_AMBIGUOUS, LW_HEX_NOT_THREAD, LW_UNREADABLE, LW_UNKNOWN_NAME for the nose, LW_NOT_A_NUMBER,
+ * LW_OUT_OF_RANGE.
+ */
+lw_status lw_nut_new(const char *thread,
+                     lw_length length,
+                     lw_length bore,
+                     const char *nose,
+                     lw_nut **nut);
+
+/**
+ * Frees a nut. NULL is allowed.
+ */
+void lw_nut_free(lw_nut *nut);
+
+/**
+ * An end by its nut and its flare: "double-45", "bubble" or "single-37". It has no port yet, which stops a plan.
+ * Free it with lw_end_free.
+ *
+ * Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare.
+ */
+lw_status lw_end_new(const lw_nut *nut,
+                     const char *flare,
+                     lw_end **end);
+
+/**
+ * Records the port that an end is screwed into: what it is on, its thread ("M10x1", or "unknown") and its seat
+ * ("inverted-45", "bubble", "cone-37" or "unknown").
+ *
+ * Errors: LW_THREAD_AMBIGUOUS, LW_HEX_NOT_THREAD, LW_UNREADABLE, LW_UNKNOWN_NAME for the seat.
+ */
+lw_status lw_end_set_port(lw_end *end,
+                          const char *name,
+                          const char *thread,
+                          const char *seat);
+
+/**
+ * Frees an end. NULL is allowed.
+ */
+void lw_end_free(lw_end *end);
+
+/**
+ * A line from its parts. Free it with lw_line_free.
+ */
+lw_status lw_line_new(const char *name,
+                      const lw_tube *tube,
+                      const lw_path *path,
+                      const lw_end *a,
+                      const lw_end *b,
+                      lw_line **line);
+
+/**
+ * Frees a line. NULL is allowed.
+ */
+void lw_line_free(lw_line *line);
+
+/**
+ * A draft with nothing in it. Free it with lw_draft_free.
+ */
+lw_status lw_draft_new(lw_draft **draft);
+
+/**
+ * Fills a field with what was typed; it is not looked at before lw_draft_check.
+ *
+ * Errors: LW_UNKNOWN_NAME for the field.
+ */
+lw_status lw_draft_set(lw_draft *draft, const char *field, const char *typed);
+
+/**
+ * Checks every field and puts the line together. The status is LW_OK whatever was found: line receives the line, or
+ * NULL where something was refused, and problems everything found, the worst first. Free them with lw_line_free and
+ * lw_problems_free.
+ */
+lw_status lw_draft_check(const lw_draft *draft,
+                         lw_line **line,
+                         lw_problems **problems);
+
+/**
+ * The number of fields that a draft has.
+ */
+lw_status lw_draft_field_count(size_t *count);
+
+/**
+ * The name of a field, the same in every language.
+ */
+lw_status lw_draft_field_name(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * What belongs in a field.
+ */
+lw_status lw_draft_field_meaning(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Whether a line needs a field.
+ */
+lw_status lw_draft_field_is_needed(size_t index, int32_t *is_needed);
+
+/**
+ * Frees a draft. NULL is allowed.
+ */
+void lw_draft_free(lw_draft *draft);
+
+/**
+ * The number of findings.
+ */
+lw_status lw_problems_count(const lw_problems *problems, size_t *count);
+
+/**
+ * What was found: a number of enum lw_code.
+ */
+lw_status lw_problems_code(const lw_problems *problems, size_t index, int32_t *code);
+
+/**
+ * How grave: "refuse", "stop", "caution" or "note".
+ */
+lw_status lw_problems_level(const lw_problems *problems, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Code and place, by which a person lifts it: "BENDS_TOO_CLOSE@bend 4". See lw_plan_options_accept.
+ */
+lw_status lw_problems_id(const lw_problems *problems, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * What it is about: "line", "field od", "end A", "straight 2", "bend 4", counted from 1 as on paper.
+ */
+lw_status lw_problems_part(const lw_problems *problems, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Why it matters.
+ */
+lw_status lw_problems_why(const lw_problems *problems, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * How to mend it.
+ */
+lw_status lw_problems_fix(const lw_problems *problems, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * What was found, in words; empty where there is nothing to say.
+ */
+lw_status lw_problems_got_text(const lw_problems *problems,
+                               size_t index,
+                               char *buf,
+                               size_t cap,
+                               size_t *need);
+
+/**
+ * What is needed, in words; empty where there is nothing to say.
+ */
+lw_status lw_problems_need_text(const lw_problems *problems,
+                                size_t index,
+                                char *buf,
+                                size_t cap,
+                                size_t *need);
+
+/**
+ * What is found, as a length.
+ *
+ * Errors: LW_WRONG_KIND where it is something else; lw_problems_got_text has it in words.
+ */
+lw_status lw_problems_got_length(const lw_problems *problems, size_t index, lw_length *got);
+
+/**
+ * What is found, as an angle.
+ *
+ * Errors: LW_WRONG_KIND where it is something else; lw_problems_got_text has it in words.
+ */
+lw_status lw_problems_got_angle(const lw_problems *problems, size_t index, lw_angle *got);
+
+/**
+ * What is needed, as a length.
+ *
+ * Errors: LW_WRONG_KIND where it is something else; lw_problems_need_text has it in words.
+ */
+lw_status lw_problems_need_length(const lw_problems *problems, size_t index, lw_length *need);
+
+/**
+ * What is needed, as an angle.
+ *
+ * Errors: LW_WRONG_KIND where it is something else; lw_problems_need_text has it in words.
+ */
+lw_status lw_problems_need_angle(const lw_problems *problems, size_t index, lw_angle *need);
+
+/**
+ * The whole finding in one line: level, code, part, why, got, need, cure.
+ */
+lw_status lw_problems_text(const lw_problems *problems, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Whether it holds a plan back: a refusal, or a stop that nobody has lifted.
+ */
+lw_status lw_problems_is_open(const lw_problems *problems, size_t index, int32_t *is_open);
+
+/**
+ * Who lifted it.
+ *
+ * Errors: LW_NOT_KNOWN where nobody did.
+ */
+lw_status lw_problems_lifted_by(const lw_problems *problems,
+                                size_t index,
+                                char *buf,
+                                size_t cap,
+                                size_t *need);
+
+/**
+ * Why it was lifted.
+ *
+ * Errors: LW_NOT_KNOWN where nobody lifted it.
+ */
+lw_status lw_problems_lifted_why(const lw_problems *problems,
+                                 size_t index,
+                                 char *buf,
+                                 size_t cap,
+                                 size_t *need);
+
+/**
+ * Frees a list of findings. NULL is allowed.
+ */
+void lw_problems_free(lw_problems *problems);
+
+/**
+ * Plans a line on a bench. What is wrong or missing is no error: the plan says so in its problems, and while a stop
+ * is open it is a draft. options may be NULL. Free it with lw_plan_free.
+ */
+lw_status lw_plan_new(const lw_line *line,
+                      const lw_bench *bench,
+                      const lw_plan_options *options,
+                      lw_plan **plan);
+
+/**
+ * Flare face to flare face along the center line.
+ */
+lw_status lw_plan_finished_length(const lw_plan *plan, lw_length *length);
+
+/**
+ * The end at which work starts: LW_A or LW_B.
+ */
+lw_status lw_plan_first(const lw_plan *plan, lw_side *side);
+
+/**
+ * The end that is left long, trimmed after the trial fit and flared last: LW_A or LW_B.
+ *
+ * Errors: LW_NOT_KNOWN where the plan has none.
+ */
+lw_status lw_plan_trim_end(const lw_plan *plan, lw_side *side);
+
+/**
+ * Where all marks are measured from: "flare A", "raw end A", "flare B" or "raw end B".
+ */
+lw_status lw_plan_datum(const lw_plan *plan, char *buf, size_t cap, size_t *need);
+
+/**
+ * Whether a stop is open.
+ */
+lw_status lw_plan_is_draft(const lw_plan *plan, int32_t *is_draft);
+
+/**
+ * Everything found, the worst first, as a list of its own. Free it with lw_problems_free.
+ */
+lw_status lw_plan_problems(const lw_plan *plan, lw_problems **problems);
+
+/**
+ * The number of defaults that the plan rests on.
+ */
+lw_status lw_plan_assumption_count(const lw_plan *plan, size_t *count);
+
+/**
+ * A default that the plan rests on: what, the value used, and why this value.
+ */
+lw_status lw_plan_assumption_text(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The bench card, as lines of text for a fixed-width font.
+ */
+lw_status lw_plan_card(const lw_plan *plan, char *buf, size_t cap, size_t *need);
+
+/**
+ * Frees a plan. NULL is allowed.
+ */
+void lw_plan_free(lw_plan *plan);
+
+/**
+ * Options that decide nothing yet. Free them with lw_plan_options_free.
+ */
+lw_status lw_plan_options_new(lw_plan_options **options);
+
+/**
+ * Sets the end that is left long and finished last: LW_A or LW_B. Without it the longer end straight that can be
+ * flared after bending is taken.
+ *
+ * Errors: LW_OUT_OF_RANGE for another number.
+ */
+lw_status lw_plan_options_set_trim_end(lw_plan_options *options,
+                                       lw_side side);
+
+/**
+ * Sets tube to be added at the trim end, for instance for a second try at its flare.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_plan_options_set_reserve(lw_plan_options *options, lw_length reserve);
+
+/**
+ * Lifts a stop by its id (see lw_problems_id), with the person who does it and the reason; both are printed. Whether a
+ * person can lift it, the plan says.
+ */
+lw_status lw_plan_options_accept(lw_plan_options *options,
+                                 const char *id,
+                                 const char *who,
+                                 const char *why);
+
+/**
+ * Frees options. NULL is allowed.
+ */
+void lw_plan_options_free(lw_plan_options *options);
+
+/**
+ * How long the tube is cut, not rounded: the sum of the terms.
+ *
+ * Errors: LW_NOT_KNOWN while what a flare takes of the tube is not known.
+ */
+lw_status lw_plan_cut_length(const lw_plan *plan, lw_length *length);
+
+/**
+ * The number of terms of the cut length; 0 while it is not known.
+ */
+lw_status lw_plan_cut_term_count(const lw_plan *plan, size_t *count);
+
+/**
+ * What a term of the cut length is, in words.
+ */
+lw_status lw_plan_cut_term_text(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * How much a term adds to the cut length.
+ */
+lw_status lw_plan_cut_term_length(const lw_plan *plan, size_t index, lw_length *length);
+
+/**
+ * The finished straight at an end.
+ *
+ * Errors: LW_OUT_OF_RANGE for a side that is not LW_A or LW_B.
+ */
+lw_status lw_plan_end_straight(const lw_plan *plan, lw_side side, lw_length *straight);
+
+/**
+ * When an end is flared: "before bending", "after bending", or "neither" where the straight has room for neither.
+ *
+ * Errors: LW_OUT_OF_RANGE for a side that is not LW_A or LW_B.
+ */
+lw_status lw_plan_end_order(const lw_plan *plan,
+                            lw_side side,
+                            char *buf,
+                            size_t cap,
+                            size_t *need);
+
+/**
+ * The straight that an end needs for one purpose, and how far it falls short of that: the smallest move of the bend
+ * away from the end that cures it, 0 where nothing is short.
+ *
+ * Errors: LW_NOT_KNOWN while the bench lacks the flare tool, LW_OUT_OF_RANGE for a side or a kind that is none.
+ */
+lw_status lw_plan_end_minimum(const lw_plan *plan,
+                              lw_side side,
+                              lw_minimum kind,
+                              lw_length *needed,
+                              lw_length *shortfall);
+
+/**
+ * The number of bends. Their indices follow the path from A to B.
+ */
+lw_status lw_plan_bend_count(const lw_plan *plan, size_t *count);
+
+/**
+ * The number of a bend on paper: from 1 at end A.
+ */
+lw_status lw_plan_bend_number(const lw_plan *plan, size_t index, size_t *number);
+
+/**
+ * The angle of a bend that shall remain.
+ */
+lw_status lw_plan_bend_angle(const lw_plan *plan, size_t index, lw_angle *angle);
+
+/**
+ * The turn of the bend plane, in the direction of work, against the plane of the bend made before.
+ *
+ * Errors: LW_NOT_KNOWN for the bend made first, which has none.
+ */
+lw_status lw_plan_bend_rotation(const lw_plan *plan, size_t index, lw_angle *rotation);
+
+/**
+ * The radius of a bend, as formed.
+ */
+lw_status lw_plan_bend_radius(const lw_plan *plan, size_t index, lw_length *radius);
+
+/**
+ * Where the pen goes for a bend, from the datum of lw_plan_datum.
+ *
+ * Errors: LW_NOT_KNOWN while the datum is a raw end and its flare's shortening is not known.
+ */
+lw_status lw_plan_bend_mark(const lw_plan *plan, size_t index, lw_length *mark);
+
+/**
+ * The place of the mark from the raw end at which work starts.
+ *
+ * Errors: LW_NOT_KNOWN while the shortening of that end's flare is not known.
+ */
+lw_status lw_plan_bend_from_raw_end(const lw_plan *plan, size_t index, lw_length *from_raw_end);
+
+/**
+ * The place of the mark from the finished flare face at which work starts.
+ */
+lw_status lw_plan_bend_from_flare_face(const lw_plan *plan, size_t index, lw_length *from_flare_face);
+
+/**
+ * What the tool is bent to so that the wanted angle remains, not rounded.
+ *
+ * Errors: LW_NOT_KNOWN without a springback, and for a radius that is not that of the former.
+ */
+lw_status lw_plan_bend_setting(const lw_plan *plan, size_t index, lw_angle *setting);
+
+/**
+ * The number of steps. Their indices follow the order of work.
+ */
+lw_status lw_plan_step_count(const lw_plan *plan, size_t *count);
+
+/**
+ * What a step is: "cut", "nut gate", "flare", "look gate", "mark", "bend", "trial fit", "trim" or "finish".
+ */
+lw_status lw_plan_step_kind(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * What to do, in words and rounded figures.
+ */
+lw_status lw_plan_step_text(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Whether a step is a gate: to be confirmed before the next one.
+ */
+lw_status lw_plan_step_is_gate(const lw_plan *plan, size_t index, int32_t *is_gate);
+
+/**
+ * Whether an open stop holds a step back.
+ */
+lw_status lw_plan_step_is_locked(const lw_plan *plan, size_t index, int32_t *is_locked);
+
+/**
+ * Plans every one of n drafts on one bench; each row is what lw_draft_check and lw_plan_new give for it alone. options
+ * may be NULL. Free it with lw_sized_free.
+ */
+lw_status lw_size_lines(const lw_draft *const *rows,
+                        size_t n,
+                        const lw_bench *bench,
+                        const lw_plan_options *options,
+                        lw_sized **sized);
+
+/**
+ * The number of rows.
+ */
+lw_status lw_sized_count(const lw_sized *sized, size_t *count);
+
+/**
+ * The name of a row's line, as typed.
+ */
+lw_status lw_sized_name(const lw_sized *sized, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The plan of a row, as a plan of its own. Free it with lw_plan_free.
+ *
+ * Errors: LW_NOT_KNOWN where the row was refused; its problems say why.
+ */
+lw_status lw_sized_plan(const lw_sized *sized, size_t index, lw_plan **plan);
+
+/**
+ * Everything found in a row, the worst first, as a list of its own. Free it with lw_problems_free.
+ */
+lw_status lw_sized_problems(const lw_sized *sized, size_t index, lw_problems **problems);
+
+/**
+ * Frees the answer for many lines. NULL is allowed.
+ */
+void lw_sized_free(lw_sized *sized);
+
+/**
+ * Tube in a bend, along the center line, in mm, of a radius as formed in mm and a bend angle in degrees. NaN on an
+ * error.
+ */
+double lw_arc_mm(double radius_mm,
+                 double angle_deg);
+
+/**
+ * From the corner to where the bend starts, in mm, of a radius as formed in mm and a bend angle in degrees. NaN on an
+ * error.
+ */
+double lw_tangent_length_mm(double radius_mm,
+                            double angle_deg);
+
+/**
+ * How much shorter the way round a bend is than the way over its corner, in mm, of a radius as formed in mm and a
+ * bend angle in degrees. NaN on an error.
+ */
+double lw_gain_mm(double radius_mm,
+                  double angle_deg);
+
+/**
+ * The angle in degrees to bend to so that the wanted angle in degrees remains, of a springback's constant part in
+ * degrees and its proportional part (a plain ratio, such as 0.038). NaN on an error.
+ */
+double lw_setting_deg(double wanted_deg,
+                      double constant_deg,
+                      double proportional);
+
+#ifdef __cplusplus
+}  // extern "C"
+#endif  // __cplusplus
+
+#endif  /* LINEWRIGHT_H */

@@ -1,0 +1,146 @@
+//! The bench: the tools and habits of one workshop.
+
+use crate::argument::{given, given_mut, options, put, text};
+use crate::call::{call, lw_status};
+use crate::springback::lw_springback;
+use crate::units::lw_length;
+use linewright::{Bench, Error, Flare, FlareTool, Former};
+use std::ffi::c_char;
+use std::mem::MaybeUninit;
+
+/// A bench.
+#[derive(Debug)]
+pub struct lw_bench(pub(crate) Bench);
+
+/// A flare tool. Set size to sizeof(lw_flare_tool), and state both net_shortening and cut_spare: a struct filled with
+/// zeros says that the tool was measured and shortens nothing.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct lw_flare_tool {
+    /// sizeof(lw_flare_tool).
+    pub size: usize,
+    /// The form it makes: "double-45", "bubble" or "single-37".
+    pub flare: *const c_char,
+    /// The tube it grips.
+    pub clamp: lw_length,
+    /// The tube that stands out of the clamp before the first stroke.
+    pub projection: lw_length,
+    /// How much shorter the tube gets, tip to tip; lw_unknown_length() where no test piece was measured.
+    pub net_shortening: lw_length,
+    /// What is added on top for safety; lw_unknown_length() where none was stated.
+    pub cut_spare: lw_length,
+}
+
+/// A bench with one former, which leaves a centerline radius of as_formed after springback and must hold grip of
+/// straight tube before the bend. Free it with lw_bench_free.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_new(
+    as_formed: lw_length,
+    grip: lw_length,
+    bench: Option<&mut MaybeUninit<Box<lw_bench>>>,
+) -> lw_status {
+    call(|| {
+        let former = Former::new(as_formed.into(), grip.into())?;
+        put(bench, "bench", Box::new(lw_bench(Bench::new(former, &[])?)))
+    })
+}
+
+/// Adds the tool for one form of flare. The tool's text and struct are not needed afterward.
+///
+/// Errors: LW_STRUCT_SIZE, LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_FIELDS_CONFLICT when the bench has a
+/// tool for that form, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_bench_add_flare_tool(
+    bench: Option<&mut lw_bench>,
+    tool: *const lw_flare_tool,
+) -> lw_status {
+    call(|| {
+        let bench = given_mut(bench, "bench")?;
+        let tool = unsafe { options(tool, "tool") }?;
+        let flare = Flare::from_name(unsafe { text(tool.flare, "tool.flare") }?)?;
+        let mut made = FlareTool::new(flare, tool.clamp.into(), tool.projection.into())?;
+        if let Some(net) = tool.net_shortening.known() {
+            made = made.with_net_shortening(net)?;
+        }
+        if let Some(spare) = tool.cut_spare.known() {
+            made = made.with_cut_spare(spare)?;
+        }
+        bench.0 = with_flare_tool(&bench.0, made)?;
+        Ok(())
+    })
+}
+
+/// The same bench with one tool more: the core takes all tools at once.
+fn with_flare_tool(bench: &Bench, tool: FlareTool) -> Result<Bench, Error> {
+    let mut tools = bench.flare_tools().to_vec();
+    tools.push(tool);
+    let mut next = Bench::new(*bench.former(), &tools)?.with_revision(bench.revision());
+    if let Some(springback) = bench.springback() {
+        next = next.with_springback(springback.clone());
+    }
+    if let (clearance, false) = bench.clearance() {
+        next = next.with_clearance(clearance)?;
+    }
+    if let (back_off, false) = bench.back_off() {
+        next = next.with_back_off(back_off)?;
+    }
+    Ok(next)
+}
+
+/// Sets the springback of the former; without it a plan has no settings.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_set_springback(
+    bench: Option<&mut lw_bench>,
+    springback: Option<&lw_springback>,
+) -> lw_status {
+    call(|| {
+        let bench = given_mut(bench, "bench")?;
+        bench.0 = bench.0.clone().with_springback(given(springback, "springback")?.0.clone());
+        Ok(())
+    })
+}
+
+/// Sets the working clearance beside a clamped flare tool; without it 2 mm are assumed and listed as an assumption.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_set_clearance(bench: Option<&mut lw_bench>, clearance: lw_length) -> lw_status {
+    call(|| {
+        let bench = given_mut(bench, "bench")?;
+        bench.0 = bench.0.clone().with_clearance(clearance.into())?;
+        Ok(())
+    })
+}
+
+/// Sets how far a nut must be able to back off; without it 3 mm are assumed and listed as an assumption.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_set_back_off(bench: Option<&mut lw_bench>, back_off: lw_length) -> lw_status {
+    call(|| {
+        let bench = given_mut(bench, "bench")?;
+        bench.0 = bench.0.clone().with_back_off(back_off.into())?;
+        Ok(())
+    })
+}
+
+/// Sets a name or number for this state of the bench; it is printed on the card.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_bench_set_revision(
+    bench: Option<&mut lw_bench>,
+    revision: *const c_char,
+) -> lw_status {
+    call(|| {
+        let bench = given_mut(bench, "bench")?;
+        bench.0 = bench.0.clone().with_revision(unsafe { text(revision, "revision") }?);
+        Ok(())
+    })
+}
+
+/// Frees a bench. NULL is allowed.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_free(bench: Option<Box<lw_bench>>) {
+    drop(bench);
+}

@@ -1,0 +1,90 @@
+//! Springback: how much further a bend must be taken so that the wanted angle remains.
+
+use crate::argument::{given, list, put};
+use crate::call::{call, lw_status};
+use crate::units::lw_angle;
+use linewright::bounds;
+use linewright::units::{Angle, ratio};
+use linewright::{Error, Springback, Trial};
+use std::mem::MaybeUninit;
+
+/// The springback of one tube on one former.
+#[derive(Debug)]
+pub struct lw_springback(pub(crate) Springback);
+
+/// The setting for a wanted angle that is one.
+pub(crate) fn setting(springback: &Springback, wanted: lw_angle) -> Result<Angle, Error> {
+    Ok(springback.setting(bounds::ANGLE.angle(wanted.into())?))
+}
+
+/// A springback whose two parts are known: springback = constant + proportional x set angle, where proportional is a
+/// plain ratio. Free it with lw_springback_free.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_springback_new(
+    constant: lw_angle,
+    proportional: f64,
+    springback: Option<&mut MaybeUninit<Box<lw_springback>>>,
+) -> lw_status {
+    call(|| {
+        let value = Springback::new(constant.into(), ratio(proportional))?;
+        put(springback, "springback", Box::new(lw_springback(value)))
+    })
+}
+
+/// A springback from n trial bends: for each the tool was bent to an angle of `set`, and the one of `got` remained. One
+/// trial, or trials at one angle only, give a springback in proportion to the angle, and a plan then says that it is
+/// weak. Free it with lw_springback_free.
+///
+/// Errors: LW_TRIALS_UNUSABLE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_springback_from_trials(
+    set: *const lw_angle,
+    got: *const lw_angle,
+    n: usize,
+    springback: Option<&mut MaybeUninit<Box<lw_springback>>>,
+) -> lw_status {
+    call(|| {
+        let (set, got) = unsafe { (list(set, n, "set")?, list(got, n, "got")?) };
+        let trials: Vec<Trial> =
+            set.iter().zip(got).map(|(set, got)| Trial { set: (*set).into(), got: (*got).into() }).collect();
+        put(springback, "springback", Box::new(lw_springback(Springback::from_trials(&trials)?)))
+    })
+}
+
+/// The angle to bend to so that the wanted angle remains.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_springback_setting(
+    springback: Option<&lw_springback>,
+    wanted: lw_angle,
+    setting: Option<&mut MaybeUninit<lw_angle>>,
+) -> lw_status {
+    call(|| put(setting, "setting", self::setting(&given(springback, "springback")?.0, wanted)?.into()))
+}
+
+/// The part of the springback that does not depend on the angle.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_springback_constant(
+    springback: Option<&lw_springback>,
+    constant: Option<&mut MaybeUninit<lw_angle>>,
+) -> lw_status {
+    call(|| put(constant, "constant", given(springback, "springback")?.0.constant().into()))
+}
+
+/// The part of the springback in proportion to the set angle, a plain ratio.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_springback_proportional(
+    springback: Option<&lw_springback>,
+    proportional: Option<&mut MaybeUninit<f64>>,
+) -> lw_status {
+    call(|| put(proportional, "proportional", given(springback, "springback")?.0.proportional().value))
+}
+
+/// Frees a springback. NULL is allowed.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_springback_free(springback: Option<Box<lw_springback>>) {
+    drop(springback);
+}

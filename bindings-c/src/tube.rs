@@ -1,0 +1,111 @@
+//! The tube that a line is made of.
+
+use crate::argument::{given, given_mut, known, put, text};
+use crate::call::{call, lw_status};
+use crate::units::lw_length;
+use linewright::bounds::{self, Bound};
+use linewright::units::{Length, to_g, to_ml};
+use linewright::{Error, Material, Tube};
+use std::ffi::c_char;
+use std::mem::MaybeUninit;
+
+/// A tube.
+#[derive(Debug)]
+pub struct lw_tube(pub(crate) Tube);
+
+/// A length of tube, under the name its argument has here.
+fn of_tube(length: lw_length) -> Result<Length, Error> {
+    Bound { name: "length", ..bounds::STRAIGHT }.length(length.into())
+}
+
+/// A round tube by outside diameter, wall and the name of its material: "low-carbon steel", "copper-nickel",
+/// "stainless 304" or "stainless 316". Free it with lw_tube_free.
+///
+/// Errors: LW_UNKNOWN_NAME for the material, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE (also when the wall leaves no bore).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_tube_new(
+    od: lw_length,
+    wall: lw_length,
+    material: *const c_char,
+    tube: Option<&mut MaybeUninit<Box<lw_tube>>>,
+) -> lw_status {
+    call(|| {
+        let material = Material::from_name(unsafe { text(material, "material") }?)?;
+        put(tube, "tube", Box::new(lw_tube(Tube::new(od.into(), wall.into(), material)?)))
+    })
+}
+
+/// Records the smallest bend radius that the tube's maker gives, and where that was read.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_tube_set_min_radius(
+    tube: Option<&mut lw_tube>,
+    radius: lw_length,
+    source: *const c_char,
+) -> lw_status {
+    call(|| {
+        let tube = given_mut(tube, "tube")?;
+        tube.0 = tube.0.clone().with_min_radius(radius.into(), unsafe { text(source, "source") }?)?;
+        Ok(())
+    })
+}
+
+/// Outside diameter.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_tube_od(tube: Option<&lw_tube>, od: Option<&mut MaybeUninit<lw_length>>) -> lw_status {
+    call(|| put(od, "od", given(tube, "tube")?.0.od().into()))
+}
+
+/// Wall thickness.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_tube_wall(
+    tube: Option<&lw_tube>,
+    wall: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(wall, "wall", given(tube, "tube")?.0.wall().into()))
+}
+
+/// Inside diameter.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_tube_bore(
+    tube: Option<&lw_tube>,
+    bore: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(bore, "bore", given(tube, "tube")?.0.bore().into()))
+}
+
+/// Volume of fluid in a length of this tube, in milliliters.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_tube_bore_volume_ml(
+    tube: Option<&lw_tube>,
+    length: lw_length,
+    volume_ml: Option<&mut MaybeUninit<f64>>,
+) -> lw_status {
+    call(|| put(volume_ml, "volume_ml", to_ml(given(tube, "tube")?.0.bore_volume(of_tube(length)?))))
+}
+
+/// Mass of a length of this tube, empty and without coating, in grams.
+///
+/// Errors: LW_NOT_KNOWN where the density of the material is not known, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_tube_mass_g(
+    tube: Option<&lw_tube>,
+    length: lw_length,
+    mass_g: Option<&mut MaybeUninit<f64>>,
+) -> lw_status {
+    call(|| {
+        let mass = given(tube, "tube")?.0.mass(of_tube(length)?);
+        let mass_g = given_mut(mass_g, "mass_g")?;
+        mass_g.write(to_g(known(mass, "mass")?.value));
+        Ok(())
+    })
+}
+
+/// Frees a tube. NULL is allowed.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_tube_free(tube: Option<Box<lw_tube>>) {
+    drop(tube);
+}

@@ -1,0 +1,122 @@
+//! Lengths and angles. They are different types, so that one given for the other does not compile.
+
+use crate::argument::{put, text};
+use crate::call::{call, lw_status};
+use linewright::units::{Angle, Length, deg, inch, meter, mm, rad, read_angle, read_length, to_deg, to_mm};
+use std::ffi::c_char;
+use std::mem::MaybeUninit;
+
+/// A length.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct lw_length {
+    /// Millimeters.
+    pub mm: f64,
+}
+
+/// An angle.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct lw_angle {
+    /// Degrees.
+    pub deg: f64,
+}
+
+impl From<Length> for lw_length {
+    fn from(length: Length) -> Self {
+        lw_length { mm: to_mm(length) }
+    }
+}
+
+impl From<lw_length> for Length {
+    fn from(length: lw_length) -> Self {
+        mm(length.mm)
+    }
+}
+
+impl From<Angle> for lw_angle {
+    fn from(angle: Angle) -> Self {
+        lw_angle { deg: to_deg(angle) }
+    }
+}
+
+impl From<lw_angle> for Angle {
+    fn from(angle: lw_angle) -> Self {
+        deg(angle.deg)
+    }
+}
+
+impl lw_length {
+    /// None where the caller says that it is not known.
+    pub(crate) fn known(self) -> Option<Length> {
+        (!self.mm.is_nan()).then(|| self.into())
+    }
+}
+
+/// Lists of C quantities as the core takes them.
+pub(crate) fn quantities<C: Copy + Into<Q>, Q>(items: &[C]) -> Vec<Q> {
+    items.iter().map(|item| (*item).into()).collect()
+}
+
+/// A length of so many millimeters.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_mm(value_mm: f64) -> lw_length {
+    lw_length { mm: value_mm }
+}
+
+/// A length of so many inches, taken as value x 25.4 mm without loss: 3.0 / 16.0 gives 4.7625 mm.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_in(value_in: f64) -> lw_length {
+    inch(value_in).into()
+}
+
+/// A length of so many meters.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_m(value_m: f64) -> lw_length {
+    meter(value_m).into()
+}
+
+/// An angle of so many degrees.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_deg(value_deg: f64) -> lw_angle {
+    lw_angle { deg: value_deg }
+}
+
+/// An angle of so many radians.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_rad(value_rad: f64) -> lw_angle {
+    rad(value_rad).into()
+}
+
+/// A length that is not known or was not measured (NaN inside). Only where a comment allows it is it understood;
+/// everywhere else it is refused with LW_NOT_A_NUMBER.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_unknown_length() -> lw_length {
+    lw_length { mm: f64::NAN }
+}
+
+/// Reads a length as people write it: "3/16 in", "9 1/4 in", "5'-3 1/4\"", "1.85 m", "2,84 m", "28 thou". A number
+/// without a unit is refused. The range is checked where the length is used.
+///
+/// Errors: LW_UNIT_MISSING, LW_WRONG_KIND for an angle, LW_NUMBER_AMBIGUOUS, LW_NOT_A_NUMBER, LW_DATE_IN_SIZE,
+/// LW_UNREADABLE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_length_read(
+    text: *const c_char,
+    length: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(length, "length", read_length(unsafe { self::text(text, "text") }?)?.into()))
+}
+
+/// Reads an angle as people write it: "90 deg", "1.5708 rad", "0.25 turn", "150 deg included" (a bend of 30 degrees),
+/// and for rotations "3 o'clock". A number without a unit is refused.
+///
+/// Errors: as lw_length_read, LW_WRONG_KIND for a length, and LW_OUT_OF_RANGE for an included angle or an hour that
+/// cannot be.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_angle_read(
+    text: *const c_char,
+    angle: Option<&mut MaybeUninit<lw_angle>>,
+) -> lw_status {
+    call(|| put(angle, "angle", read_angle(unsafe { self::text(text, "text") }?)?.into()))
+}

@@ -1,0 +1,58 @@
+//! The Python binding of linewright. It only converts: what a figure means is decided in the core.
+//!
+//! Each module is named after the module of the core that it brings over. Three have no counterpart: `quantity` reads
+//! arguments, `record` gives every class its repr, hash and pickle, and `typed` makes text of what stands in a table.
+
+mod bench;
+mod bend;
+mod code;
+mod error;
+mod line;
+mod path;
+mod plan;
+mod problem;
+mod quantity;
+mod record;
+mod size;
+mod springback;
+mod thread;
+mod tube;
+mod typed;
+mod units;
+
+/// Compiled part of linewright; its names are documented and offered by the package.
+#[pyo3::pymodule]
+mod _native {
+    use pyo3::prelude::*;
+
+    #[pymodule_export]
+    use crate::bench::{Bench, FlareTool, Former};
+    #[pymodule_export]
+    use crate::bend::{arc, gain, tangent_length};
+    #[pymodule_export]
+    use crate::code::Code;
+    #[pymodule_export]
+    use crate::line::{Draft, End, Field, Line, LineDraft, Nut, Port};
+    #[pymodule_export]
+    use crate::path::Path;
+    #[pymodule_export]
+    use crate::plan::{EndPlan, Plan, PlannedBend, Step};
+    #[pymodule_export]
+    use crate::problem::{Assumption, Problem};
+    #[pymodule_export]
+    use crate::size::{SizedLine, size_lines};
+    #[pymodule_export]
+    use crate::springback::Springback;
+    #[pymodule_export]
+    use crate::thread::{Thread, thread};
+    #[pymodule_export]
+    use crate::tube::Tube;
+    #[pymodule_export]
+    use crate::units::{Angle, Length, deg, inch, m, mm, rad, read_angle, read_length};
+
+    #[pymodule_init]
+    fn init(module: &Bound<'_, PyModule>) -> PyResult<()> {
+        module.add("CODES", crate::code::table(module.py())?)?;
+        module.add("__version__", env!("CARGO_PKG_VERSION"))
+    }
+}

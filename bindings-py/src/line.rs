@@ -1,0 +1,359 @@
+//! A line and what is at its ends.
+
+mod draft;
+
+pub(crate) use draft::{Draft, Field, LineDraft, draft_of};
+
+use crate::bench::Bench;
+use crate::error;
+use crate::path::Path;
+use crate::plan::{Options, Plan};
+use crate::quantity;
+use crate::record::{self, Call, Record, Reduced};
+use crate::thread::{self, Thread};
+use crate::tube::Tube;
+use crate::units::Length;
+use linewright::{Flare, Nose, Seat, Side};
+use pyo3::prelude::*;
+use std::sync::Arc;
+
+/// A nut by its thread, length over all, bore and nose ("coned", "flat", "sleeve"). Thread and nose may be None or
+/// "unknown": not known, which a plan does not let pass.
+///
+/// Raises `InputError` (OUT_OF_RANGE and the codes of `Thread` and `read_length`), `UnknownNameError` for the nose,
+/// `QuantityError` for a bare number.
+///
+/// >>> import linewright as lw
+/// >>> nut = lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned")
+/// >>> nut.thread, nut.length
+/// (Thread('M10x1'), mm(17.0))
+#[pyclass(frozen, eq, module = "linewright")]
+#[derive(Clone, PartialEq)]
+pub(crate) struct Nut(linewright::Nut);
+
+impl Record for Nut {
+    fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
+        let thread = self.thread().map(|thread| thread.0.to_string());
+        Call::class::<Self>(py)
+            .arg(thread)?
+            .named("length", self.length())?
+            .named("bore", self.bore())?
+            .named("nose", self.nose())
+    }
+}
+
+#[pymethods]
+impl Nut {
+    #[new]
+    #[pyo3(signature = (thread, *, length, bore, nose))]
+    fn new(
+        thread: Option<&Bound<'_, PyAny>>,
+        length: &Bound<'_, PyAny>,
+        bore: &Bound<'_, PyAny>,
+        nose: Option<&str>,
+    ) -> PyResult<Self> {
+        let thread = thread::known(thread)?;
+        let (length, bore) = (quantity::length(length, "length")?, quantity::length(bore, "bore")?);
+        error::call(|| linewright::Nut::new(thread, length, bore, nose.map_or(Ok(None), Nose::from_name)?))
+            .map(Nut)
+    }
+
+    /// Thread; None where not known.
+    #[getter]
+    fn thread(&self) -> Option<Thread> {
+        self.0.thread().map(Thread)
+    }
+
+    /// Length over all.
+    #[getter]
+    fn length(&self) -> Length {
+        Length(self.0.length())
+    }
+
+    /// Bore.
+    #[getter]
+    fn bore(&self) -> Length {
+        Length(self.0.bore())
+    }
+
+    /// Form of the nose; None where not known.
+    #[getter]
+    fn nose(&self) -> Option<&'static str> {
+        self.0.nose().map(Nose::name)
+    }
+
+    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
+        record::repr(self, py)
+    }
+
+    fn __hash__(&self, py: Python<'_>) -> PyResult<isize> {
+        record::hash(self, py)
+    }
+
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Reduced<'py>> {
+        record::reduce(self, py)
+    }
+}
+
+/// The port an end is screwed into, by thread, seat ("inverted-45", "bubble", "cone-37") and name. Thread and seat may
+/// be None or "unknown": not known.
+///
+/// Raises `InputError` with the codes of `Thread`, `UnknownNameError` for the seat.
+///
+/// >>> import linewright as lw
+/// >>> lw.Port("M10x1", "inverted-45", name="axle tee").seat
+/// 'inverted-45'
+#[pyclass(frozen, eq, module = "linewright")]
+#[derive(Clone, PartialEq)]
+pub(crate) struct Port(linewright::Port);
+
+impl Record for Port {
+    fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
+        let thread = self.thread().map(|thread| thread.0.to_string());
+        Call::class::<Self>(py).arg(thread)?.arg(self.seat())?.named("name", self.name())
+    }
+}
+
+#[pymethods]
+impl Port {
+    #[new]
+    #[pyo3(signature = (thread=None, seat=None, *, name=""))]
+    fn new(thread: Option<&Bound<'_, PyAny>>, seat: Option<&str>, name: &str) -> PyResult<Self> {
+        let thread = thread::known(thread)?;
+        let seat = error::call(|| seat.map_or(Ok(None), Seat::from_name))?;
+        Ok(Port(linewright::Port { name: name.to_owned(), thread, seat }))
+    }
+
+    /// Thread; None where not known.
+    #[getter]
+    fn thread(&self) -> Option<Thread> {
+        self.0.thread.map(Thread)
+    }
+
+    /// Form of the seat; None where not known.
+    #[getter]
+    fn seat(&self) -> Option<&'static str> {
+        self.0.seat.map(Seat::name)
+    }
+
+    /// What it is on.
+    #[getter]
+    fn name(&self) -> &str {
+        &self.0.name
+    }
+
+    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
+        record::repr(self, py)
+    }
+
+    fn __hash__(&self, py: Python<'_>) -> PyResult<isize> {
+        record::hash(self, py)
+    }
+
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Reduced<'py>> {
+        record::reduce(self, py)
+    }
+}
+
+/// What is at one end of a line: the nut, the flare to be made ("double-45", "bubble", "single-37"), and the port it
+/// belongs to (None: not recorded).
+///
+/// Raises `UnknownNameError` for the flare, `InputError` (SINGLE_45_REFUSED).
+///
+/// >>> import linewright as lw
+/// >>> nut = lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned")
+/// >>> lw.End(nut, "double-45", port=lw.Port("M10x1", "inverted-45")).flare
+/// 'double-45'
+#[pyclass(frozen, eq, module = "linewright")]
+#[derive(Clone, PartialEq)]
+pub(crate) struct End(linewright::End);
+
+impl Record for End {
+    fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
+        Call::class::<Self>(py).arg(self.nut())?.arg(self.flare())?.given("port", self.port())
+    }
+}
+
+#[pymethods]
+impl End {
+    #[new]
+    #[pyo3(signature = (nut, flare, *, port=None))]
+    fn new(nut: &Bound<'_, Nut>, flare: &str, port: Option<&Bound<'_, Port>>) -> PyResult<Self> {
+        let flare = error::call(|| Flare::from_name(flare))?;
+        let port = port.map(|port| port.get().0.clone());
+        Ok(End(linewright::End { nut: nut.get().0, flare, port }))
+    }
+
+    /// The nut.
+    #[getter]
+    fn nut(&self) -> Nut {
+        Nut(self.0.nut)
+    }
+
+    /// Form of the flare.
+    #[getter]
+    fn flare(&self) -> &'static str {
+        self.0.flare.name()
+    }
+
+    /// The port; None where none was recorded.
+    #[getter]
+    fn port(&self) -> Option<Port> {
+        self.0.port.clone().map(Port)
+    }
+
+    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
+        record::repr(self, py)
+    }
+
+    fn __hash__(&self, py: Python<'_>) -> PyResult<isize> {
+        record::hash(self, py)
+    }
+
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Reduced<'py>> {
+        record::reduce(self, py)
+    }
+}
+
+/// A line to be made: name, tube, path, and its two ends. A is the end nearer the pressure source.
+///
+/// >>> import linewright as lw
+/// >>> end = lw.End(lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned"), "double-45")
+/// >>> line = lw.Line("T1", tube=lw.Tube("3/16 in", wall="0.028 in", material="copper-nickel"),
+/// ...                path=lw.Path.from_straights(["400 mm"]), a=end, b=end)
+/// >>> line.name, line.a == line.b
+/// ('T1', True)
+#[pyclass(frozen, eq, module = "linewright")]
+#[derive(Clone)]
+pub(crate) struct Line {
+    pub(crate) line: linewright::Line,
+    /// The draft it was read from, which made the findings that the line carries.
+    draft: Option<LineDraft>,
+}
+
+impl PartialEq for Line {
+    fn eq(&self, other: &Self) -> bool {
+        self.line == other.line
+    }
+}
+
+impl Line {
+    /// A line that was read from a draft.
+    pub(crate) fn of_draft(line: linewright::Line, draft: &LineDraft) -> Self {
+        let draft = (!line.found().is_empty()).then(|| draft.clone());
+        Line { line, draft }
+    }
+}
+
+impl Record for Line {
+    fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
+        match &self.draft {
+            Some(draft) => {
+                let getattr = py.import("builtins")?.getattr("getattr")?;
+                Call::of(getattr, "getattr").arg(draft.check()?)?.arg("line")
+            }
+            None => Call::class::<Self>(py)
+                .arg(self.name())?
+                .named("tube", self.tube())?
+                .named("path", self.path())?
+                .named("a", self.a())?
+                .named("b", self.b()),
+        }
+    }
+}
+
+#[pymethods]
+impl Line {
+    #[new]
+    #[pyo3(signature = (name, *, tube, path, a, b))]
+    fn new(
+        name: &str,
+        tube: &Bound<'_, Tube>,
+        path: &Bound<'_, Path>,
+        a: &Bound<'_, End>,
+        b: &Bound<'_, End>,
+    ) -> PyResult<Self> {
+        let (tube, path) = (tube.get().0.clone(), path.get().0.clone());
+        let (a, b) = (a.get().0.clone(), b.get().0.clone());
+        let line = error::compute(|| linewright::Line::new(name, tube, path, a, b))?;
+        Ok(Line { line, draft: None })
+    }
+
+    /// Name.
+    #[getter]
+    fn name(&self) -> &str {
+        self.line.name()
+    }
+
+    /// Tube.
+    #[getter]
+    fn tube(&self) -> Tube {
+        Tube(self.line.tube().clone())
+    }
+
+    /// Path.
+    #[getter]
+    fn path(&self) -> Path {
+        Path(self.line.path().clone())
+    }
+
+    /// The end nearer the pressure source.
+    #[getter]
+    fn a(&self) -> End {
+        End(self.line.end(Side::A).clone())
+    }
+
+    /// The other end.
+    #[getter]
+    fn b(&self) -> End {
+        End(self.line.end(Side::B).clone())
+    }
+
+    /// Plans the line on a bench.
+    ///
+    /// `trim_end` is the end left long and finished last, "A" or "B"; without it the longer one that can be flared
+    /// after bending is taken. `reserve` is tube added there, for instance for a second try at its flare. `accept`
+    /// lifts stops that a person may lift: a list of (id of the finding, who, why).
+    ///
+    /// A plan always comes back; what is wrong with it stands in its problems. Raises `InputError` (OUT_OF_RANGE and
+    /// the codes of `read_length`), `UnknownNameError` for the end, `QuantityError` for a bare reserve.
+    ///
+    /// >>> import linewright as lw
+    /// >>> end = lw.End(lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned"), "double-45")
+    /// >>> line = lw.Line("T1", tube=lw.Tube("3/16 in", wall="0.028 in", material="copper-nickel"),
+    /// ...                path=lw.Path.from_straights(["400 mm"]), a=end, b=end)
+    /// >>> bench = lw.Bench(former=lw.Former(as_formed="14.3 mm", grip="20 mm"),
+    /// ...                  flare_tool=lw.FlareTool("double-45", clamp="13 mm", projection="4 mm"))
+    /// >>> plan = line.plan(bench, reserve="20 mm")
+    /// >>> print(plan.cut_length, plan.is_draft)
+    /// 430 mm True
+    /// >>> [problem.id for problem in plan.problems if problem.is_open]
+    /// ['PORT_UNKNOWN@end A', 'PORT_UNKNOWN@end B']
+    #[pyo3(signature = (bench, *, trim_end=None, reserve=None, accept=None))]
+    fn plan(
+        &self,
+        bench: &Bound<'_, Bench>,
+        trim_end: Option<&str>,
+        reserve: Option<&Bound<'_, PyAny>>,
+        accept: Option<Vec<(String, String, String)>>,
+    ) -> PyResult<Plan> {
+        let options = Arc::new(Options::read(trim_end, reserve, accept)?);
+        Plan::new(self, Arc::new(bench.get().0.clone()), options)
+    }
+
+    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
+        match &self.draft {
+            Some(draft) => Ok(format!("{}.check().line", record::repr(draft, py)?)),
+            None => record::repr(self, py),
+        }
+    }
+
+    pub(crate) fn __hash__(&self, py: Python<'_>) -> PyResult<isize> {
+        // Two drafts can spell one line differently.
+        record::hash(&Line { line: self.line.clone(), draft: None }, py)
+    }
+
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Reduced<'py>> {
+        record::reduce(self, py)
+    }
+}

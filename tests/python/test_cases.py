@@ -1,0 +1,230 @@
+"""The case files that Rust and C run too, and the same bits as Rust."""
+
+import os
+from pathlib import Path
+from typing import Any
+
+import case_files
+import linewright as lw
+import pytest
+from case_files import Case, items
+
+TARGET = Path(os.environ.get("LINEWRIGHT_TARGET") or Path(__file__).resolve().parents[2] / "target")
+RESULTS = TARGET / "verify" / "case_results.txt"
+CASES = case_files.read_all()
+# Decimals such as 0.05 are no exact doubles; a difference of this share of the figure is not counted as one.
+ROUNDING = 4 * 2.220446049250313e-16
+
+Answer = dict[str, list[str]]
+
+
+def mm(*lengths: lw.Length | None) -> list[str]:
+    return ["unknown" if length is None else repr(length.mm) for length in lengths]
+
+
+def deg(*angles: lw.Angle | None) -> list[str]:
+    return ["unknown" if angle is None else repr(angle.deg) for angle in angles]
+
+
+def shape(path: lw.Path) -> Answer:
+    return {
+        "developed_length_mm": mm(path.developed_length),
+        "straights_mm": mm(*path.straights),
+        "angles_deg": deg(*path.angles),
+        "rotations_deg": deg(*path.rotations),
+    }
+
+
+def run_read_length(text: str) -> Answer:
+    return {"value_mm": mm(lw.read_length(text))}
+
+
+def run_read_angle(text: str) -> Answer:
+    return {"value_deg": deg(lw.read_angle(text))}
+
+
+def run_thread(text: str) -> Answer:
+    return {"designation": [lw.thread(text).designation]}
+
+
+def run_bend(**bend: str) -> Answer:
+    return {
+        "arc_mm": mm(lw.arc(**bend)),
+        "tangent_length_mm": mm(lw.tangent_length(**bend)),
+        "gain_mm": mm(lw.gain(**bend)),
+    }
+
+
+def run_tube(length: str, **tube: str) -> Answer:
+    made = lw.Tube(**tube)
+    mass = made.mass_g(length)
+    return {
+        "bore_mm": mm(made.bore),
+        "volume_ml": [repr(made.bore_volume_ml(length))],
+        "mass_g": ["unknown" if mass is None else repr(mass)],
+    }
+
+
+def run_springback(trials: list[list[str]], wanted: str) -> Answer:
+    springback = lw.Springback.from_trials(trials)
+    return {
+        "setting_deg": deg(springback.setting(wanted)),
+        "constant_deg": deg(springback.constant),
+        "proportional": [repr(springback.proportional)],
+    }
+
+
+def run_path(legs: list[str] | None = None, straights: list[str] | None = None, **bends: list[str]) -> Answer:
+    assert (legs is None) != (straights is None), "a path has either legs or straights"
+    path = lw.Path.from_straights(straights, **bends) if legs is None else lw.Path.from_legs(legs, **bends)
+    return shape(path) | {"end_point_mm": mm(*path.end_point)}
+
+
+def run_vertices(points: list[list[str]], radius: list[str] | None = None) -> Answer:
+    return shape(lw.Path.from_vertices(points, radius=radius))
+
+
+def make_bench(former: str, grip: str, trials: list[Any] = [], flare_tools: list[Any] = [], **habits: str) -> lw.Bench:
+    return lw.Bench(
+        former=lw.Former(as_formed=former, grip=grip),
+        flare_tool=[lw.FlareTool(**tool) for tool in flare_tools],
+        springback=lw.Springback.from_trials(trials) if trials else None,
+        **habits,
+    )
+
+
+def run_plan(line: dict[str, str], bench: dict[str, Any], accepted: list[list[str]] = [], **options: str) -> Answer:
+    made = make_bench(**bench)
+    accept = [tuple(accepted_one) for accepted_one in accepted]
+    (sized,) = lw.size_lines([line], bench=made, accept=accept, **options)
+    problems = [problem.id for problem in sized.problems]
+    draft = lw.LineDraft(**line).check()
+    if sized.plan is None:
+        assert draft.line is None and [problem.id for problem in draft.problems] == problems
+        return {"problems": problems}
+    plan = draft.line.plan(made, accept=accept, **options)
+    assert plan == sized.plan, "the batch gives another plan than the single call"
+    kinds = ["flare after", "flare before", "assembled"]
+    minima = {side: [plan.ends[side].minima[kind] for kind in kinds] for side in "AB"}
+    shortfalls = {side: [plan.ends[side].shortfalls[kind] for kind in kinds] for side in "AB"}
+    return {
+        "finished_length_mm": mm(plan.finished_length),
+        "cut_length_mm": mm(plan.cut_length),
+        "first": [plan.first],
+        "trim_end": [plan.trim_end or "none"],
+        "datum": [plan.datum],
+        "draft": [str(plan.is_draft).lower()],
+        "marks_mm": mm(*plan.marks),
+        "from_raw_mm": mm(*(bend.from_raw_end for bend in plan.bends)),
+        "from_flare_mm": mm(*(bend.from_flare_face for bend in plan.bends)),
+        "settings_deg": deg(*plan.settings),
+        "minima_a_mm": mm(*minima["A"]),
+        "minima_b_mm": mm(*minima["B"]),
+        "shortfalls_a_mm": mm(*shortfalls["A"]),
+        "shortfalls_b_mm": mm(*shortfalls["B"]),
+        "problems": problems,
+        "assumptions": [str(len(plan.assumptions))],
+        "steps": [step.kind for step in plan.steps],
+    }
+
+
+def run(case: Case) -> Answer:
+    try:
+        return globals()[f"run_{case.operation}"](**case.accept)
+    except lw.LinewrightError as error:
+        return {"error": [error.code]}
+
+
+def agrees(got: str, want: Any, tolerance: float) -> bool:
+    if isinstance(want, bool) or not case_files.is_number(want):
+        return got == (str(want).lower() if isinstance(want, bool) else want)
+    try:
+        return abs(float(got) - want) <= tolerance + ROUNDING * abs(want)
+    except ValueError:
+        return False
+
+
+def differences(case: Case, answer: Answer) -> list[str]:
+    wrong = []
+    for key, value in case.expect.items():
+        got, want = answer.get(key, ["nothing"]), items(value)
+        tolerance = case.tolerances.get(key, 0.0)
+        if len(got) != len(want) or not all(agrees(g, w, tolerance) for g, w in zip(got, want)):
+            wrong.append(f"{key}: expected {want} within {tolerance}, got {got}")
+    return wrong
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
+def test_a_case_gives_what_it_expects(case):
+    wrong = differences(case, run(case))
+    if case.known_failing is None:
+        assert wrong == []
+    else:
+        assert wrong != [], f"known to fail ({case.known_failing}), but it passes"
+
+
+def rust_answers() -> dict[str, Answer]:
+    if not RESULTS.exists():
+        pytest.fail(f"{RESULTS} is missing: `cargo run -p conformance --example case_results` prints it")
+    answers: dict[str, Answer] = {}
+    for row in RESULTS.read_text(encoding="utf-8").strip().split("\n"):
+        name, key, value = row.split("\t")
+        answers.setdefault(name, {})[key] = value.split(";")
+    return answers
+
+
+def bits(item: str) -> str:
+    """A number by its bits, so that 1 and 1.0 are one answer, and two neighbors are not; a word as it is."""
+    try:
+        return float(item).hex()
+    except ValueError:
+        return item
+
+
+def test_every_answer_has_the_bits_of_rust():
+    rust = rust_answers()
+    assert rust.keys() == {case.name for case in CASES}
+    for case in CASES:
+        ours = {key: [bits(item) for item in ";".join(value).split(";")] for key, value in run(case).items()}
+        theirs = {key: [bits(item) for item in value] for key, value in rust[case.name].items()}
+        assert ours == theirs, case.name
+
+
+GOOD = """
+[[case]]
+operation = "bend"
+accept = { radius = "10 mm", angle = "90 deg" }
+expect = { tangent_length_mm = 10.0, arc_mm = 15.707963267948966 }
+tolerance = "0.000001 mm"
+origin = "R tan 45 = R"
+"""
+
+
+def test_a_right_file_is_read_and_run():
+    (case,) = case_files.read_file("good", GOOD)
+    assert differences(case, run(case)) == []
+
+
+@pytest.mark.parametrize(
+    ("change", "to"),
+    [
+        ('"bend"', '"bending"'),
+        ("origin", "source"),
+        ("R tan 45 = R", " "),
+        ("angle =", "angel ="),
+        ("arc_mm", "arch_mm"),
+        ("0.000001 mm", "0.000001 deg"),
+        ("0.000001 mm", "-1 mm"),
+        ("0.000001 mm", "nan mm"),
+        ('tolerance = "0.000001 mm"', ""),
+        ('"0.000001 mm"', '{ arc_mm = "1 mm" }'),
+        ("tangent_length_mm = 10.0, arc_mm = 15.707963267948966", ""),
+        ("tangent_length_mm = 10.0, arc_mm = 15.707963267948966", 'error = "NO_CORNER"'),
+        ("operation", 'known_failing = ""\noperation'),
+        ("[[case]]", "skip = true\n[[case]]"),
+        (GOOD, "case = []"),
+    ],
+)
+def test_what_nobody_reads_is_an_error(change, to):
+    with pytest.raises((ValueError, KeyError)):
+        case_files.read_file("bad", GOOD.replace(change, to))

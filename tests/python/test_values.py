@@ -1,0 +1,106 @@
+"""What every class promises: frozen, compared, hashed, pickled, and a repr that makes the value again."""
+
+import copy
+import pickle
+
+import linewright as lw
+import pytest
+
+NAMES = {name: getattr(lw, name) for name in lw.__all__}
+
+
+def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]) -> list[object]:
+    """At least one value of every class, and of every way to make one."""
+    bad = lw.LineDraft(**{**fields, "a_thread": "M10", "od": " 3/16 in "})
+    overlap = lw.Path.from_legs(["5 mm"] * 3, bends=["90 deg"] * 2, rotations=["0 deg"], radius="14.3 mm")
+    loop = lw.Path.from_straights(["60 mm", "60 mm"], bends=["200 deg"], radius="14.3 mm")
+    tube = lw.Tube("1/4 in", wall="0.9 mm", material="stainless 316", min_radius="21/32 in", min_radius_source="sheet")
+    (sized, refused) = lw.size_lines([fields, {"od": "316"}], bench=bench)
+    accept = [("BENDS_TOO_CLOSE@straight 2", "K. Doe", "by hand")]
+    other = line.plan(bench, trim_end="A", reserve="20 mm", accept=accept)
+    return [
+        *[lw.mm(14.3), lw.mm(-0.0), lw.inch(1 / 3), lw.deg(86.5), lw.rad(1.5), lw.rad(0.1), lw.read_angle("1 turn")],
+        *[line, line.tube, line.path, line.a, line.a.nut, line.a.port, line.a.nut.thread, tube, overlap, loop],
+        *[lw.thread("1 1/4-12"), lw.Nut(None, length="17 mm", bore="5 mm", nose="unknown"), lw.Port()],
+        *[bench, bench.former, *bench.flare_tools, bench.springback, lw.Springback(constant="1 deg", proportional=0.3)],
+        lw.Bench(former=bench.former, flare_tool=[], clearance="3 mm", back_off="4 mm"),
+        lw.FlareTool("bubble", clamp="13 mm", projection="4 mm"),
+        *[plan, *plan.bends, *plan.ends.values(), *plan.steps, *plan.problems, *plan.assumptions, other],
+        *[*other.problems, sized, refused, *refused.problems, lw.LineDraft(), bad, bad.check(), bad.check().line],
+        *[bad.check().line.plan(bench), *lw.CODES.values(), *lw.LineDraft.fields(), lw.LineDraft().check()],
+    ]
+
+
+@pytest.fixture
+def every_value(line, bench, plan, fields):
+    return values(line, bench, plan, fields)
+
+
+def test_every_class_is_among_them(every_value):
+    classes = {value for value in NAMES.values() if isinstance(value, type) and not issubclass(value, Exception)}
+    assert {type(value) for value in every_value} == classes
+
+
+@pytest.mark.parametrize(
+    "again",
+    [
+        lambda value: eval(repr(value), dict(NAMES)),
+        lambda value: pickle.loads(pickle.dumps(value)),
+        lambda value: pickle.loads(pickle.dumps(value, protocol=2)),
+        copy.copy,
+        copy.deepcopy,
+    ],
+    ids=["repr", "pickle", "pickle protocol 2", "copy", "deepcopy"],
+)
+def test_a_value_can_be_made_again(every_value, again):
+    for value in every_value:
+        other = again(value)
+        assert type(other) is type(value)
+        assert other == value
+        assert not other != value
+        assert hash(other) == hash(value)
+        assert repr(other) == repr(value)
+
+
+def test_values_of_different_classes_are_not_equal(every_value):
+    assert all(value != "text" and value != 3 and value is not None for value in every_value)
+
+
+def test_nothing_can_be_changed(every_value):
+    for value in every_value:
+        public = [name for name in dir(value) if not name.startswith("_")]
+        assert public
+        for name in [*public, "anything"]:
+            with pytest.raises(AttributeError):
+                setattr(value, name, None)
+
+
+def test_a_list_that_was_handed_out_changes_nothing(plan):
+    plan.marks.clear()
+    plan.ends.clear()
+    assert len(plan.marks) == 3 and len(plan.ends) == 2
+
+
+def test_one_line_spelled_twice_is_one_line(fields, line):
+    spelled = lw.LineDraft(**{**fields, "od": "4.7625 mm", "radius": "14.30 mm"}).check().line
+    typed = lw.LineDraft(**fields).check().line
+    assert spelled == typed == line
+    assert hash(spelled) == hash(typed) == hash(line)
+
+
+def test_findings_of_the_reading_are_part_of_the_line(fields):
+    ambiguous = lw.LineDraft(**{**fields, "a_thread": "M10"}).check()
+    unknown = lw.LineDraft(**{**fields, "a_thread": "unknown"}).check()
+    assert ambiguous.line != unknown.line
+    assert "THREAD_AMBIGUOUS@field a_thread" in [problem.id for problem in ambiguous.problems]
+
+
+def test_zero_has_one_hash():
+    assert lw.mm(0.0) == lw.mm(-0.0)
+    assert hash(lw.mm(0.0)) == hash(lw.mm(-0.0))
+
+
+def test_no_class_without_a_constructor_can_be_called():
+    for name in ("Length", "Angle", "Path", "Plan", "Draft"):
+        with pytest.raises(TypeError):
+            NAMES[name]()
