@@ -5,6 +5,7 @@ use crate::code::Code;
 use crate::error::Error;
 use crate::flare::Flare;
 use crate::problem::{Part, Problem, Value};
+use crate::source::printable;
 use crate::springback::Springback;
 use crate::units::{Length, mm};
 
@@ -137,28 +138,36 @@ impl Bench {
     /// # Errors
     /// `FIELDS_CONFLICT` when two tools make the same form.
     pub fn new(former: Former, flare_tools: &[FlareTool]) -> Result<Bench, Error> {
-        for (i, tool) in flare_tools.iter().enumerate() {
-            if flare_tools[..i].iter().any(|other| other.flare == tool.flare) {
-                return Err(Problem::new(Code::FieldsConflict, Part::Field("flare_tools".to_owned()))
-                    .got(Value::text(tool.flare.name()))
-                    .need(Value::text("one tool for each form"))
-                    .into());
-            }
-        }
-        Ok(Bench {
+        let bench = Bench {
             revision: String::new(),
             former,
-            flare_tools: flare_tools.to_vec(),
+            flare_tools: Vec::new(),
             springback: None,
             clearance: None,
             back_off: None,
-        })
+        };
+        flare_tools.iter().try_fold(bench, |bench, tool| bench.with_flare_tool(*tool))
+    }
+
+    /// With one more flare tool.
+    ///
+    /// # Errors
+    /// `FIELDS_CONFLICT` when the bench has a tool for this form.
+    pub fn with_flare_tool(mut self, tool: FlareTool) -> Result<Bench, Error> {
+        if self.flare_tool(tool.flare).is_some() {
+            return Err(Problem::new(Code::FieldsConflict, Part::Field("flare_tools".to_owned()))
+                .got(Value::text(tool.flare.name()))
+                .need(Value::text("one tool for each form"))
+                .into());
+        }
+        self.flare_tools.push(tool);
+        Ok(self)
     }
 
     /// With a name or number for this state of the bench; it is printed on the card.
     #[must_use]
     pub fn with_revision(mut self, revision: &str) -> Bench {
-        revision.trim().clone_into(&mut self.revision);
+        self.revision = printable(revision);
         self
     }
 

@@ -33,6 +33,11 @@ pub const OD: Bound = bound("od", 1.0, 60.0, "mm", "small-bore hydraulic tube");
 pub const WALL: Bound = bound("wall", 0.1, 10.0, "mm", "thinner is foil, thicker is bar");
 /// A straight between tangents.
 pub const STRAIGHT: Bound = bound("straight", 0.0, 100_000.0, "mm", "no vehicle is longer than 100 m");
+/// A straight that was worked out from legs or points, negative where bends overlap.
+pub const COMPUTED_STRAIGHT: Bound =
+    bound("straight", -2_000_000_000.0, 2_000_000.0, "mm", "what other limits leave of a leg");
+/// A length of tube, of one line or of many.
+pub const TUBE_LENGTH: Bound = bound("length", 0.0, 200_000_000.0, "mm", "tube for a whole fleet");
 /// A leg between corners.
 pub const LEG: Bound = bound("leg", 0.0, 100_000.0, "mm", "no vehicle is longer than 100 m");
 /// A place along a line.

@@ -46,6 +46,18 @@ pub enum Lift {
     Person,
 }
 
+impl Lift {
+    /// As the bindings spell it.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Lift::Never => "nothing",
+            Lift::Fact => "the fact",
+            Lift::Person => "a person",
+        }
+    }
+}
+
 /// Which steps of a plan wait until a stop is cleared.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Locks {

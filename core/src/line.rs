@@ -14,6 +14,7 @@ pub use nut::Nut;
 use crate::flare::{Flare, Seat};
 use crate::path::Path;
 use crate::problem::{Assumption, Problem, Side};
+use crate::source::printable;
 use crate::thread::Thread;
 use crate::tube::Tube;
 use crate::units::Length;
@@ -29,6 +30,14 @@ pub struct Port {
     pub seat: Option<Seat>,
 }
 
+impl Port {
+    /// A port by what it is on, its thread and its seat (None: not known).
+    #[must_use]
+    pub fn new(name: &str, thread: Option<Thread>, seat: Option<Seat>) -> Port {
+        Port { name: printable(name), thread, seat }
+    }
+}
+
 /// Something that must be on the tube before an end is closed: armor, a grommet, a label sleeve, a bulkhead plate.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct LoadedPart {
@@ -36,6 +45,14 @@ pub struct LoadedPart {
     pub name: String,
     /// Which way round, where that matters: `"cone to the flare"`.
     pub facing: String,
+}
+
+impl LoadedPart {
+    /// A part by its name and which way round it goes; empty where that does not matter.
+    #[must_use]
+    pub fn new(name: &str, facing: &str) -> LoadedPart {
+        LoadedPart { name: printable(name), facing: printable(facing) }
+    }
 }
 
 /// What is at one end of a line.
@@ -149,9 +166,4 @@ impl Line {
         self.assumed = assumed;
         self
     }
-}
-
-/// A name as a card can print it: one line, control characters out, spaces at the ends off.
-fn printable(text: &str) -> String {
-    text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect::<String>().trim().to_owned()
 }

@@ -46,6 +46,15 @@ impl Path {
         Ok(Path::of(straights.to_vec(), bends.to_vec()))
     }
 
+    /// A path from straights that were worked out before, and so may be negative: the way back from a stored path.
+    ///
+    /// # Errors
+    /// As [`Path::from_straights`], with a lower limit as far below zero as the upper one is above it.
+    pub fn restored(straights: &[Length], bends: &[Bend]) -> Result<Path, Error> {
+        check_lengths(straights, bends, &bounds::COMPUTED_STRAIGHT, "straights")?;
+        Ok(Path::of(straights.to_vec(), bends.to_vec()))
+    }
+
     /// A path from its legs, corner to corner.
     ///
     /// # Errors

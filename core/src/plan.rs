@@ -22,6 +22,7 @@ use crate::check::{self, HandCheck, TapeCheck, TurnCheck};
 use crate::error::Error;
 use crate::line::Line;
 use crate::problem::{self, Acceptance, Assumption, Ledger, Problem, Side};
+use crate::source::printable;
 use crate::springback::Springback;
 use crate::units::{Length, mm};
 
@@ -87,7 +88,7 @@ impl PlanOptions {
     /// With a stop lifted by a person. Only the codes that a person can lift obey.
     #[must_use]
     pub fn accept(mut self, id: &str, who: &str, why: &str) -> Self {
-        self.accepted.push(Acceptance { id: id.to_owned(), who: who.to_owned(), why: why.to_owned() });
+        self.accepted.push(Acceptance { id: id.to_owned(), who: printable(who), why: printable(why) });
         self
     }
 }

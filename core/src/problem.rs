@@ -27,6 +27,18 @@ impl Side {
         }
     }
 
+    /// The end of a letter; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME`.
+    pub fn from_name(name: &str) -> Result<Side, crate::Error> {
+        match name.trim() {
+            "A" | "a" => Ok(Side::A),
+            "B" | "b" => Ok(Side::B),
+            _ => Err(crate::Error::field(Code::UnknownName, "end", Value::text(name), Value::text("A or B"))),
+        }
+    }
+
     /// `"A"` or `"B"`.
     #[must_use]
     pub fn name(self) -> &'static str {

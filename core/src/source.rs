@@ -18,6 +18,10 @@ pub enum Checked {
 }
 
 impl Checked {
+    /// All ways.
+    pub const ALL: [Checked; 5] =
+        [Checked::Seen, Checked::SecondHand, Checked::Computed, Checked::Memory, Checked::CommonPractice];
+
     /// The words printed for it.
     #[must_use]
     pub fn name(self) -> &'static str {
@@ -46,7 +50,7 @@ impl Source {
     /// A source with its place.
     #[must_use]
     pub fn new(text: &str, place: &str, checked: Checked) -> Self {
-        Source { text: text.to_owned(), place: place.to_owned(), checked }
+        Source { text: printable(text), place: printable(place), checked }
     }
 
     /// A habit of the trade without a text.
@@ -65,6 +69,11 @@ impl fmt::Display for Source {
         }
         f.write_str(self.checked.name())
     }
+}
+
+/// A text as one line of a card can print it: control characters out, spaces at the ends off.
+pub(crate) fn printable(text: &str) -> String {
+    text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect::<String>().trim().to_owned()
 }
 
 /// A value with its source.

@@ -29,7 +29,7 @@ pub struct Trial {
 /// use linewright::{Springback, Trial, units::{deg, to_deg}};
 /// let trials = [Trial { set: deg(90.0), got: deg(86.5) }, Trial { set: deg(45.0), got: deg(43.2) }];
 /// let springback = Springback::from_trials(&trials)?;
-/// assert!((to_deg(springback.setting(deg(60.0))) - 62.46).abs() < 0.01);
+/// assert!((to_deg(springback.setting(deg(60.0))?) - 62.46).abs() < 0.01);
 /// # Ok::<(), linewright::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -120,8 +120,15 @@ impl Springback {
 
     /// The angle to bend to so that `wanted` remains: (wanted + constant) / (1 - proportional). A bend of zero
     /// needs no setting and gets zero.
-    #[must_use]
-    pub fn setting(&self, wanted: Angle) -> Angle {
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    pub fn setting(&self, wanted: Angle) -> Result<Angle, Error> {
+        bounds::ANGLE.angle(wanted).map(|wanted| self.setting_of(wanted))
+    }
+
+    /// The setting of an angle that is known to be in range.
+    pub(crate) fn setting_of(&self, wanted: Angle) -> Angle {
         if to_deg(wanted) == 0.0 {
             return deg(0.0);
         }

@@ -75,6 +75,14 @@ impl Thread {
         fail(Code::Unreadable, "a designation such as M10x1 or 3/8-24")
     }
 
+    /// Reads a designation, or `"unknown"` as a thread that is not known.
+    ///
+    /// # Errors
+    /// As [`Thread::read`].
+    pub fn read_or_unknown(text: &str) -> Result<Option<Thread>, Error> {
+        if text.trim().eq_ignore_ascii_case("unknown") { Ok(None) } else { Thread::read(text).map(Some) }
+    }
+
     /// Nominal diameter.
     #[must_use]
     pub fn diameter(&self) -> Length {

@@ -18,7 +18,7 @@ use std::f64::consts::PI;
 /// use linewright::{Material, Tube, units::{inch, meter, mm, to_ml, to_mm}};
 /// let tube = Tube::new(inch(3.0 / 16.0), inch(0.028), Material::LowCarbonSteel)?;
 /// assert!((to_mm(tube.bore()) - 3.3401).abs() < 1e-4);
-/// assert!((to_ml(tube.bore_volume(meter(1.0))) - 8.762).abs() < 1e-3);
+/// assert!((to_ml(tube.bore_volume(meter(1.0))?) - 8.762).abs() < 1e-3);
 /// # Ok::<(), linewright::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -54,8 +54,13 @@ impl Tube {
     /// The same tube with the smallest bend radius that its maker gives, and where that was read.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`; `FIELD_MISSING` without a source.
     pub fn with_min_radius(mut self, radius: Length, source: &str) -> Result<Tube, Error> {
+        if source.trim().is_empty() {
+            return Err(Problem::new(Code::FieldMissing, Part::Field("min_radius_source".to_owned()))
+                .need(Value::text("where the smallest radius was read"))
+                .into());
+        }
         let value = bounds::RADIUS.length(radius)?;
         self.min_radius = Some(Sourced { value, source: Source::new(source, "", Checked::SecondHand) });
         Ok(self)
@@ -104,15 +109,22 @@ impl Tube {
     }
 
     /// Volume of fluid in a length of tube.
-    #[must_use]
-    pub fn bore_volume(&self, length: Length) -> Volume {
-        self.bore_area() * length
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    pub fn bore_volume(&self, length: Length) -> Result<Volume, Error> {
+        bounds::TUBE_LENGTH.length(length).map(|length| self.bore_area() * length)
     }
 
     /// Mass of a length of empty tube, without coating. None where the density is not known.
-    #[must_use]
-    pub fn mass(&self, length: Length) -> Option<Sourced<Mass>> {
-        let density = self.material.density()?;
-        Some(Sourced { value: density.value * (self.metal_area() * length), source: density.source })
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    pub fn mass(&self, length: Length) -> Result<Option<Sourced<Mass>>, Error> {
+        let length = bounds::TUBE_LENGTH.length(length)?;
+        Ok(self.material.density().map(|density| Sourced {
+            value: density.value * (self.metal_area() * length),
+            source: density.source,
+        }))
     }
 }

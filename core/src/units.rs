@@ -105,6 +105,12 @@ pub fn to_mm(length: Length) -> f64 {
     length.value
 }
 
+/// The number of inches in a length: exact for every whole number of 64ths.
+#[must_use]
+pub fn to_inch(length: Length) -> f64 {
+    length.value * 10.0 / 254.0
+}
+
 /// The number of degrees in an angle.
 ///
 /// Degrees to radians and back can change the last digit; a result within four units in the last place of a

@@ -63,12 +63,6 @@ impl Reader<'_> {
         let material = self.read("material", Material::from_name);
         let min_radius = self.length("min_radius");
         let source = self.draft.get("min_radius_source");
-        if min_radius.is_some() && source.is_empty() {
-            self.problems.push(
-                Problem::new(Code::FieldMissing, Part::Field("min_radius_source".to_owned()))
-                    .need(Value::text("where the smallest radius was read")),
-            );
-        }
         let tube = Tube::new(od?, wall?, material?);
         let tube = match tube {
             Ok(tube) => tube,
@@ -78,7 +72,10 @@ impl Reader<'_> {
             }
         };
         match min_radius {
-            Some(radius) => self.keep("min_radius", tube.with_min_radius(radius, source)),
+            Some(radius) => {
+                let field = if source.is_empty() { "min_radius_source" } else { "min_radius" };
+                self.keep(field, tube.with_min_radius(radius, source))
+            }
             None => Some(tube),
         }
     }
@@ -154,10 +151,7 @@ impl Reader<'_> {
 
     /// A thread that is not known is None; one that cannot be told apart is None with the stop kept.
     fn thread(&mut self, field: &str) -> Option<Thread> {
-        self.read(field, |typed| {
-            if typed.eq_ignore_ascii_case("unknown") { Ok(None) } else { Thread::read(typed).map(Some) }
-        })
-        .flatten()
+        self.read(field, Thread::read_or_unknown).flatten()
     }
 
     pub(super) fn end(&mut self, side: Side) -> Option<End> {
@@ -168,7 +162,7 @@ impl Reader<'_> {
         let seat = self.read(&name("seat"), Seat::from_name).flatten();
         let port_name = self.draft.get(&name("port"));
         let given = ["port", "port_thread", "seat"].iter().any(|f| !self.draft.get(&name(f)).is_empty());
-        let port = given.then(|| Port { name: super::printable(port_name), thread: port_thread, seat });
+        let port = given.then(|| Port::new(port_name, port_thread, seat));
         let loaded = self.list(&name("loaded"), |typed| Ok(loaded_part(typed)));
         let holes = self.lengths(&name("holes"));
         let holes = holes.and_then(|holes| {

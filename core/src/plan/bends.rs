@@ -101,7 +101,7 @@ fn is_formers(bench: &Bench, radius: Length) -> bool {
 
 fn setting(bench: &Bench, bend: &Bend) -> Option<Angle> {
     let on_former = bend.making() == Making::Former && is_formers(bench, bend.radius());
-    bench.springback().filter(|_| on_former).map(|s| s.setting(bend.angle()))
+    bench.springback().filter(|_| on_former).map(|s| s.setting_of(bend.angle()))
 }
 
 fn note_settings(bench: &Bench, planned: &[PlannedBend], problems: &mut Vec<Problem>) {

@@ -12,10 +12,10 @@ fn two_trials_give_the_line_through_them() {
     assert!((to_deg(springback.constant()) - 0.1).abs() < 1e-9);
     assert!((springback.proportional().value - 1.7 / 45.0).abs() < 1e-12);
     for (wanted, setting) in [(30.0, 31.28), (45.0, 46.87), (60.0, 62.46), (90.0, 93.64)] {
-        assert!((to_deg(springback.setting(deg(wanted))) - setting).abs() < 0.005, "{wanted}");
+        assert!((to_deg(springback.setting(deg(wanted)).unwrap()) - setting).abs() < 0.005, "{wanted}");
     }
     // What was set comes back as what was got.
-    assert!((to_deg(springback.setting(deg(86.5))) - 90.0).abs() < 1e-9);
+    assert!((to_deg(springback.setting(deg(86.5)).unwrap()) - 90.0).abs() < 1e-9);
     assert!(!springback.is_weak());
 }
 
@@ -34,7 +34,7 @@ fn more_trials_are_fitted_by_least_squares() {
 fn one_angle_is_weak_and_in_proportion() {
     let springback = Springback::from_trials(&trials(&[(90.0, 87.3)])).unwrap();
     assert!(springback.is_weak());
-    assert!((to_deg(springback.setting(deg(45.0))) - 45.0 / 0.97).abs() < 1e-9);
+    assert!((to_deg(springback.setting(deg(45.0)).unwrap()) - 45.0 / 0.97).abs() < 1e-9);
 }
 
 #[test]
@@ -54,7 +54,15 @@ fn trials_that_make_no_sense_are_refused() {
 }
 
 #[test]
+fn only_an_angle_has_a_setting() {
+    let springback = Springback::new(deg(1.0), ratio(0.03)).unwrap();
+    for wanted in [f64::NAN, f64::INFINITY, -1.0, 1e308] {
+        assert!(springback.setting(deg(wanted)).is_err(), "{wanted}");
+    }
+}
+
+#[test]
 fn no_bend_needs_no_setting() {
     let springback = Springback::new(deg(1.0), ratio(0.03)).unwrap();
-    assert_eq!(to_deg(springback.setting(deg(0.0))).to_bits(), 0.0_f64.to_bits());
+    assert_eq!(to_deg(springback.setting(deg(0.0)).unwrap()).to_bits(), 0.0_f64.to_bits());
 }

@@ -81,6 +81,8 @@ fn lengths_that_are_no_lengths() {
         ("1,2,3 mm", Code::NumberAmbiguous),
         ("16-Mar", Code::DateInSize),
         ("2025-03-16", Code::DateInSize),
+        ("2026-03-16 00:00:00", Code::DateInSize),
+        ("16-Mar 10:30", Code::DateInSize),
         ("3/16/2025", Code::DateInSize),
         ("90 deg", Code::WrongKind),
         ("mm", Code::Unreadable),

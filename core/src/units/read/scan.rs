@@ -71,6 +71,8 @@ const MONTHS: [&str; 12] =
 
 /// `16-mar`, `mar-16`, `2025-03-16`, `3/16/2025`: what a spreadsheet makes of 3/16.
 fn is_date(text: &str) -> bool {
+    // A time behind the date is the spreadsheet's midnight.
+    let text = text.split_once(' ').filter(|(_, time)| time.contains(':')).map_or(text, |(date, _)| date);
     let parts: Vec<&str> = text.split(['-', '/', '.', ' ']).filter(|p| !p.is_empty()).collect();
     let number = |part: &str| part.parse::<u32>().ok();
     let month =
