@@ -47,6 +47,7 @@ fn heading(plan: &Plan, page: &mut Page) {
     page.split(&format!("CUT  {cut}"), &format!("finished {}", length_text(plan.finished_length())));
     let trim = match plan.trim_end() {
         Some(side) => format!("end {} stays long and is trimmed last", side.name()),
+        None if plan.cut().is_none() => "trim end NOT KNOWN".to_owned(),
         None => "no end can be trimmed".to_owned(),
     };
     page.split(&format!("marks FROM {}", plan.datum().name().to_uppercase()), &trim);
