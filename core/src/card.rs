@@ -48,6 +48,7 @@ fn heading(plan: &Plan, page: &mut Page) {
     page.split(&format!("CUT  {cut}"), &format!("finished {}", length_text(plan.finished_length())));
     let trim = match plan.trim_end() {
         Some(side) => format!("end {} stays long and is trimmed last", side.name()),
+        None if plan.cut().is_none() => "trim end NOT KNOWN".to_owned(),
         None => "UNFORGIVING: no end can be trimmed, make a wire dummy first".to_owned(),
     };
     page.split(&format!("marks FROM {}", plan.datum().name().to_uppercase()), &trim);

@@ -227,23 +227,26 @@ impl fmt::Display for Problem {
 /// Applies acceptances. One that a person may not give, or that matches nothing, becomes a finding of its own.
 pub(crate) fn accept(problems: &mut Vec<Problem>, acceptances: &[Acceptance]) {
     let mut more = Vec::new();
-    for acceptance in acceptances {
-        let named = acceptance.who.trim().is_empty() || acceptance.why.trim().is_empty();
+    for (i, acceptance) in acceptances.iter().enumerate() {
+        let is_signed = !acceptance.who.trim().is_empty() && !acceptance.why.trim().is_empty();
+        let part = Part::Field(format!("accept, item {}", i + 1));
         match problems.iter_mut().find(|p| p.id() == acceptance.id) {
-            Some(found) if found.code.lift() == Lift::Person && !named => {
+            Some(found) if found.code.lift() == Lift::Person && is_signed => {
                 found.lifted = Some(acceptance.clone());
             }
             Some(found) => {
+                let can_sign = found.code.lift() == Lift::Person;
                 let cure =
-                    if named { "the name of a person and a reason" } else { found.code.row().cleared_by };
+                    if can_sign { "the name of a person and a reason" } else { found.code.row().cleared_by };
                 more.push(
-                    Problem::new(Code::NotLiftable, found.part.clone())
+                    Problem::new(Code::NotLiftable, part)
                         .got(Value::text(acceptance.id.clone()))
                         .need(Value::text(cure)),
                 );
             }
-            None => more
-                .push(Problem::new(Code::NothingToLift, Part::Line).got(Value::text(acceptance.id.clone()))),
+            None => {
+                more.push(Problem::new(Code::NothingToLift, part).got(Value::text(acceptance.id.clone())))
+            }
         }
     }
     problems.extend(more);

@@ -118,8 +118,9 @@ impl Springback {
         &self.trials
     }
 
-    /// The angle to bend to so that `wanted` remains: (wanted + constant) / (1 - proportional). A bend of zero
-    /// needs no setting and gets zero.
+    /// The angle to bend to so that `wanted` remains: (wanted + constant) / (1 - proportional), and never less than
+    /// `wanted`, because no bend springs forward: a line fitted to larger angles can say so for small ones. A bend of
+    /// zero needs no setting and gets zero.
     ///
     /// # Errors
     /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
@@ -132,7 +133,8 @@ impl Springback {
         if to_deg(wanted) == 0.0 {
             return deg(0.0);
         }
-        deg((to_deg(wanted) + to_deg(self.constant)) / (1.0 - self.proportional.value))
+        let set = (to_deg(wanted) + to_deg(self.constant)) / (1.0 - self.proportional.value);
+        deg(set.max(to_deg(wanted)))
     }
 
     /// Whether it rests on trials at one angle only.

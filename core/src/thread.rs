@@ -65,7 +65,9 @@ impl Thread {
         if let Some(thread) = unified(&plain) {
             return Ok(thread);
         }
-        let is_size = ["mm", "spanner", "wrench", "hex", "af"].iter().any(|word| tight.ends_with(word));
+        let is_size = ["mm", "in", "inch", "\"", "″", "spanner", "wrench", "hex", "af"]
+            .iter()
+            .any(|word| tight.ends_with(word));
         if is_size && tight.starts_with(|c: char| c.is_ascii_digit()) {
             return fail(
                 Code::HexNotThread,

@@ -79,9 +79,11 @@ pub(super) fn plan(
         });
         at += to_mm(bend.arc());
     }
-    if planned.iter().any(|b| b.mark.is_none()) && net.is_none() {
+    let part = Part::End(datum.side());
+    let is_said = problems.iter().any(|p| p.code == Code::FlareNetUnknown && p.part == part);
+    if planned.iter().any(|b| b.mark.is_none()) && !is_said {
         problems.push(
-            Problem::new(Code::FlareNetUnknown, Part::End(datum.side()))
+            Problem::new(Code::FlareNetUnknown, part)
                 .need(Value::text("the shortening of a test piece"))
                 .why(
                     "this end is flared after bending, so marks are from the raw end and need the shortening",

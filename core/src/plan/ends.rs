@@ -106,6 +106,17 @@ impl EndPlan {
         self.net
     }
 
+    fn need_after(&self) -> Option<Length> {
+        self.minima.iter().find(|m| m.kind == MinimumKind::FlareAfter).and_then(|m| m.need)
+    }
+
+    /// The straight needed to flare after bending where the former holds this end while it is still raw, that is, by its
+    /// shortening longer.
+    fn held_raw(&self, grip: Length) -> Option<Length> {
+        let raw = to_mm(grip) - self.net.map_or(0.0, to_mm);
+        self.need_after().map(|need| mm(to_mm(need).max(raw)))
+    }
+
     fn allows(&self, kind: MinimumKind) -> bool {
         self.minima.iter().any(|m| m.kind == kind && m.shortfall.is_some_and(|s| to_mm(s) == 0.0))
     }
@@ -150,16 +161,18 @@ impl Order {
         let grip = bench.former().grip();
         for side in [Side::A, Side::B] {
             let end = &mut ends[side as usize];
+            let after =
+                if trim_end != Some(side) && side == first { end.held_raw(grip) } else { end.need_after() };
             end.order = if trim_end == Some(side) {
                 FlareOrder::AfterBending
             } else if end.allows(MinimumKind::FlareBefore) || line.path().bends().is_empty() {
                 FlareOrder::BeforeBending
-            } else if end.allows(MinimumKind::FlareAfter) && (side != first || holds_raw(end, grip)) {
+            } else if after.is_some_and(|need| to_mm(shortfall(to_mm(end.straight), to_mm(need))) == 0.0) {
                 FlareOrder::AfterBending
             } else {
                 FlareOrder::Neither
             };
-            report(line, side, end, problems);
+            report(line, side, end, after, problems);
         }
         Order { first, trim_end, ends }
     }
@@ -171,11 +184,6 @@ impl Order {
             FlareOrder::AfterBending | FlareOrder::Neither => Datum::RawEnd(self.first),
         }
     }
-}
-
-/// The former holds the end straight while it is still raw, that is, by its shortening longer.
-fn holds_raw(end: &EndPlan, grip: Length) -> bool {
-    to_mm(shortfall(to_mm(end.straight) + end.net.map_or(0.0, to_mm), to_mm(grip))) == 0.0
 }
 
 fn end_straight(line: &Line, side: Side) -> Length {
@@ -224,7 +232,10 @@ fn trim_end(ends: &[EndPlan; 2], wanted: Option<Side>, problems: &mut Vec<Proble
     let chosen = [preferred, preferred.other()]
         .into_iter()
         .find(|s| ends[*s as usize].allows(MinimumKind::FlareAfter));
+    // Without a flare tool nobody knows whether an end can be trimmed; the missing tool is reported as such.
+    let is_known = ends.iter().all(|end| end.need_after().is_some());
     match (chosen, wanted) {
+        (None, _) if !is_known => {}
         (None, _) => problems.push(Problem::new(Code::TrimEndNone, Part::Line)),
         (Some(side), Some(wanted)) if side != wanted => problems.push(
             Problem::new(Code::TrimEndNone, Part::End(wanted))
@@ -236,7 +247,7 @@ fn trim_end(ends: &[EndPlan; 2], wanted: Option<Side>, problems: &mut Vec<Proble
 }
 
 /// Reports an end without room, each with the smallest move that cures it.
-fn report(line: &Line, side: Side, end: &EndPlan, problems: &mut Vec<Problem>) {
+fn report(line: &Line, side: Side, end: &EndPlan, after: Option<Length>, problems: &mut Vec<Problem>) {
     let straight = end.straight;
     if to_mm(straight) < -TOLERANCE_MM {
         // A bend that overlaps the end is reported as such.
@@ -253,13 +264,12 @@ fn report(line: &Line, side: Side, end: &EndPlan, problems: &mut Vec<Problem>) {
             length_text(round_length(by, mm(0.1), Rounding::Up))
         )
     };
-    let [after, before, assembled] = &end.minima;
+    let [_, before, assembled] = &end.minima;
     if end.order == FlareOrder::Neither {
-        let needs = [after, before].into_iter().filter_map(|m| Some((m.need?, m.shortfall?)));
-        let unmet = needs.filter(|(_, short)| to_mm(*short) > 0.0);
-        let least = unmet.min_by(|a, b| to_mm(a.0).total_cmp(&to_mm(b.0)));
-        if let Some((need, short)) = least {
-            let after = after.need.map_or("not known".to_owned(), length_text);
+        let least = [after, before.need].into_iter().flatten().min_by(|a, b| to_mm(*a).total_cmp(&to_mm(*b)));
+        if let Some(need) = least {
+            let short = shortfall(to_mm(straight), to_mm(need));
+            let after = after.map_or("not known".to_owned(), length_text);
             let before = before.need.map_or("not known".to_owned(), length_text);
             problems.push(
                 Problem::new(Code::BendInClamp, Part::End(side))

@@ -101,13 +101,15 @@ pub(super) fn steps(plan: &Plan) -> Vec<Step> {
         bends.reverse();
     }
     kinds.extend(bends.into_iter().map(StepKind::Bend));
-    // The end that stays is flared before the trial fit; the trim end is trimmed by it and flared after it.
+    // The end that stays is flared before the trial fit. The last end carries the spare: it is trimmed by the trial fit
+    // and flared after it, also where a person lifted the stop that it has no room for that.
     let late = |side: &Side| order(*side) != FlareOrder::BeforeBending;
-    for side in sides.into_iter().filter(late).filter(|s| plan.trim_end != Some(*s)) {
+    let last = plan.trim_end.or(Some(plan.first.other()).filter(late));
+    for side in sides.into_iter().filter(late).filter(|s| last != Some(*s)) {
         kinds.extend([StepKind::NutGate(side), StepKind::Flare(side), StepKind::LookGate(side)]);
     }
     kinds.push(StepKind::TrialFit);
-    if let Some(side) = plan.trim_end {
+    if let Some(side) = last {
         kinds.extend([
             StepKind::Trim(side),
             StepKind::NutGate(side),
@@ -218,16 +220,17 @@ fn trim_text(plan: &Plan, side: Side) -> String {
     let spare = plan.cut().map_or(mm(0.0), super::CutLength::spare);
     let off = length_text(round_length(spare, mm(PAPER_MM), Rounding::Nearest));
     let net = |side: Side| plan.end(side).net_shortening();
-    let place = match (plan.trim_end, plan.datum) {
-        (Some(_), _) => net(side).map(|net| {
+    let is_straight = plan.end(side).order() == FlareOrder::BeforeBending;
+    let place = match (is_straight, plan.datum) {
+        (false, _) => net(side).map(|net| {
             let beyond = length_text(round_length(net, mm(0.1), Rounding::Nearest));
             format!("{beyond} beyond the fitted flare face")
         }),
-        (None, Datum::FlareFace(first)) => net(side).map(|net| {
+        (true, Datum::FlareFace(first)) => net(side).map(|net| {
             let at = both_units(plan.finished_length() + net, Rounding::Nearest);
             format!("{at} from flare {}", first.name())
         }),
-        (None, Datum::RawEnd(first)) => net(side).zip(net(first)).map(|(net, other)| {
+        (true, Datum::RawEnd(first)) => net(side).zip(net(first)).map(|(net, other)| {
             let at = both_units(plan.finished_length() + net + other, Rounding::Nearest);
             format!("{at} from raw end {}", first.name())
         }),

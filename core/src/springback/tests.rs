@@ -62,6 +62,14 @@ fn only_an_angle_has_a_setting() {
 }
 
 #[test]
+fn no_bend_springs_forward() {
+    // The line through these two says -12 degrees for half a degree.
+    let springback = Springback::from_trials(&trials(&[(70.3, 56.3), (38.6, 34.8)])).unwrap();
+    assert!(to_deg(springback.constant()) < 0.0);
+    assert_eq!(to_deg(springback.setting(deg(0.5)).unwrap()).to_bits(), 0.5_f64.to_bits());
+}
+
+#[test]
 fn no_bend_needs_no_setting() {
     let springback = Springback::new(deg(1.0), ratio(0.03)).unwrap();
     assert_eq!(to_deg(springback.setting(deg(0.0)).unwrap()).to_bits(), 0.0_f64.to_bits());

@@ -26,6 +26,8 @@ fn what_names_no_thread_says_why() {
         ("M10", Code::ThreadAmbiguous),
         ("10 mm spanner", Code::HexNotThread),
         ("10 mm", Code::HexNotThread),
+        ("3/8 in", Code::HexNotThread),
+        ("7/16\"", Code::HexNotThread),
         ("M10x", Code::Unreadable),
         ("M10x9", Code::Unreadable),
         ("M10x0", Code::Unreadable),

@@ -66,8 +66,21 @@ fn plain(text: &str) -> String {
     out.trim().trim_start_matches('\'').trim().to_owned()
 }
 
-const MONTHS: [&str; 12] =
-    ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+/// Full names; spreadsheets also cut them to three letters.
+const MONTHS: [&str; 12] = [
+    "january",
+    "february",
+    "march",
+    "april",
+    "may",
+    "june",
+    "july",
+    "august",
+    "september",
+    "october",
+    "november",
+    "december",
+];
 
 /// `16-mar`, `mar-16`, `2025-03-16`, `3/16/2025`: what a spreadsheet makes of 3/16.
 fn is_date(text: &str) -> bool {
@@ -75,10 +88,11 @@ fn is_date(text: &str) -> bool {
     let text = text.split_once(' ').filter(|(_, time)| time.contains(':')).map_or(text, |(date, _)| date);
     let parts: Vec<&str> = text.split(['-', '/', '.', ' ']).filter(|p| !p.is_empty()).collect();
     let number = |part: &str| part.parse::<u32>().ok();
-    let month =
-        |part: &str| MONTHS.iter().any(|m| part.starts_with(m)) && part.chars().all(char::is_alphabetic);
+    let month = |part: &str| part == "sept" || MONTHS.iter().any(|m| *m == part || m[..3] == *part);
+    // A day, or a year with two or four digits.
+    let day_or_year = |part: &str| number(part).is_some_and(|n| n <= 99 || (1900..2200).contains(&n));
     match parts.as_slice() {
-        [a, b] | [a, b, _] if (month(a) && number(b).is_some()) || (month(b) && number(a).is_some()) => true,
+        [a, b] | [a, b, _] if (month(a) && day_or_year(b)) || (month(b) && day_or_year(a)) => true,
         [year, b, c] if text.contains(['-', '/']) => {
             let year_first = year.len() == 4 && number(year).is_some();
             let year_last = c.len() == 4 && number(c).is_some_and(|y| (1900..2200).contains(&y));
