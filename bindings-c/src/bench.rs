@@ -4,7 +4,7 @@ use crate::argument::{given, given_mut, options, put, text};
 use crate::call::{call, lw_status};
 use crate::springback::lw_springback;
 use crate::units::lw_length;
-use linewright::{Bench, Error, Flare, FlareTool, Former};
+use linewright::{Bench, Flare, FlareTool, Former};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -67,26 +67,9 @@ pub unsafe extern "C" fn lw_bench_add_flare_tool(
         if let Some(spare) = tool.cut_spare.known() {
             made = made.with_cut_spare(spare)?;
         }
-        bench.0 = with_flare_tool(&bench.0, made)?;
+        bench.0 = bench.0.clone().with_flare_tool(made)?;
         Ok(())
     })
-}
-
-/// The same bench with one tool more: the core takes all tools at once.
-fn with_flare_tool(bench: &Bench, tool: FlareTool) -> Result<Bench, Error> {
-    let mut tools = bench.flare_tools().to_vec();
-    tools.push(tool);
-    let mut next = Bench::new(*bench.former(), &tools)?.with_revision(bench.revision());
-    if let Some(springback) = bench.springback() {
-        next = next.with_springback(springback.clone());
-    }
-    if let (clearance, false) = bench.clearance() {
-        next = next.with_clearance(clearance)?;
-    }
-    if let (back_off, false) = bench.back_off() {
-        next = next.with_back_off(back_off)?;
-    }
-    Ok(next)
 }
 
 /// Sets the springback of the former; without it a plan has no settings.

@@ -4,6 +4,7 @@ use crate::argument::{fill_text, given, given_mut, item, put, text};
 use crate::call::{call, lw_status};
 use crate::line::lw_line;
 use crate::problem::lw_problems;
+use crate::units::{self, lw_notation};
 use linewright::LineDraft;
 use linewright::line::FIELDS;
 use std::ffi::c_char;
@@ -49,6 +50,27 @@ pub extern "C" fn lw_draft_check(
         let draft = given(draft, "draft")?;
         let (line, problems) = (given_mut(line, "line")?, given_mut(problems, "problems")?);
         let checked = draft.0.check();
+        line.write(checked.line.map(|line| Box::new(lw_line(line))));
+        problems.write(lw_problems::of(checked.problems));
+        Ok(())
+    })
+}
+
+/// lw_draft_check of a draft from a file whose way of writing numbers is known; notation may be NULL.
+///
+/// Errors: LW_STRUCT_SIZE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_draft_check_in(
+    draft: Option<&lw_draft>,
+    notation: *const lw_notation,
+    line: Option<&mut MaybeUninit<Option<Box<lw_line>>>>,
+    problems: Option<&mut MaybeUninit<Box<lw_problems>>>,
+) -> lw_status {
+    call(|| {
+        let draft = given(draft, "draft")?;
+        let notation = unsafe { units::notation(notation) }?;
+        let (line, problems) = (given_mut(line, "line")?, given_mut(problems, "problems")?);
+        let checked = draft.0.check_in(notation);
         line.write(checked.line.map(|line| Box::new(lw_line(line))));
         problems.write(lw_problems::of(checked.problems));
         Ok(())

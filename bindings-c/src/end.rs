@@ -1,10 +1,9 @@
 //! What is at an end of a line: nut, flare, port.
 
-use crate::argument::{given, given_mut, put, text};
+use crate::argument::{given, given_mut, known, put, text};
 use crate::call::{call, lw_status};
-use crate::thread::known_or_not;
 use crate::units::lw_length;
-use linewright::{End, Flare, Nose, Nut, Port, Seat};
+use linewright::{End, Flare, LoadedPart, Nose, Nut, Port, Seat, Thread, bounds};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -30,9 +29,55 @@ pub unsafe extern "C" fn lw_nut_new(
     nut: Option<&mut MaybeUninit<Box<lw_nut>>>,
 ) -> lw_status {
     call(|| {
-        let thread = known_or_not(unsafe { text(thread, "thread") }?)?;
+        let thread = Thread::read_or_unknown(unsafe { text(thread, "thread") }?)?;
         let nose = Nose::from_name(unsafe { text(nose, "nose") }?)?;
         put(nut, "nut", Box::new(lw_nut(Nut::new(thread, length.into(), bore.into(), nose)?)))
+    })
+}
+
+/// Records the hexagon of a nut across its flats. It says nothing about the thread.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_nut_set_across_flats(nut: Option<&mut lw_nut>, across_flats: lw_length) -> lw_status {
+    call(|| {
+        let nut = given_mut(nut, "nut")?;
+        nut.0 = nut.0.with_across_flats(across_flats.into())?;
+        Ok(())
+    })
+}
+
+/// The hexagon across its corners, sharp ones: the real nut is no larger.
+///
+/// Errors: LW_NOT_KNOWN where its flats were not measured.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_nut_across_corners(
+    nut: Option<&lw_nut>,
+    across_corners: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let value = given(nut, "nut")?.0.across_corners();
+        let across_corners = given_mut(across_corners, "across_corners")?;
+        across_corners.write(known(value, "across_corners")?.into());
+        Ok(())
+    })
+}
+
+/// The smallest centerline radius that a nut slides along on tube of diameter od: rigid geometry of a straight bore
+/// over a round arc.
+///
+/// Errors: LW_NOT_KNOWN where the nut does not pass the tube at all, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_nut_tightest_curve(
+    nut: Option<&lw_nut>,
+    od: lw_length,
+    radius: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let value = given(nut, "nut")?.0.tightest_curve(bounds::OD.length(od.into())?);
+        let radius = given_mut(radius, "radius")?;
+        radius.write(known(value, "radius")?.into());
+        Ok(())
     })
 }
 
@@ -55,7 +100,7 @@ pub unsafe extern "C" fn lw_end_new(
     call(|| {
         let nut = given(nut, "nut")?.0;
         let flare = Flare::from_name(unsafe { text(flare, "flare") }?)?;
-        put(end, "end", Box::new(lw_end(End { nut, flare, port: None })))
+        put(end, "end", Box::new(lw_end(End::new(nut, flare))))
     })
 }
 
@@ -72,10 +117,47 @@ pub unsafe extern "C" fn lw_end_set_port(
 ) -> lw_status {
     call(|| {
         let end = given_mut(end, "end")?;
-        let name = unsafe { text(name, "name") }?.to_owned();
-        let thread = known_or_not(unsafe { text(thread, "thread") }?)?;
+        let name = unsafe { text(name, "name") }?;
+        let thread = Thread::read_or_unknown(unsafe { text(thread, "thread") }?)?;
         let seat = Seat::from_name(unsafe { text(seat, "seat") }?)?;
-        end.0.port = Some(Port { name, thread, seat });
+        end.0.port = Some(Port::new(name, thread, seat));
+        Ok(())
+    })
+}
+
+/// Adds what goes onto the tube from this end before the nut; call it in that order. facing says which way round, and
+/// is empty where that does not matter.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_end_add_loaded(
+    end: Option<&mut lw_end>,
+    name: *const c_char,
+    facing: *const c_char,
+) -> lw_status {
+    call(|| {
+        let end = given_mut(end, "end")?;
+        let (name, facing) = unsafe { (text(name, "name")?, text(facing, "facing")?) };
+        end.0.loaded.push(LoadedPart::new(name, facing));
+        Ok(())
+    })
+}
+
+/// Adds a hole that this end goes through when the line is fitted.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_end_add_hole(end: Option<&mut lw_end>, diameter: lw_length) -> lw_status {
+    call(|| {
+        let end = given_mut(end, "end")?;
+        end.0.holes.push(bounds::HOLE.length(diameter.into())?);
+        Ok(())
+    })
+}
+
+/// Says whether this end is flared on the vehicle, after it went through its holes: 1, or 0.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_end_set_flared_in_place(end: Option<&mut lw_end>, is_in_place: i32) -> lw_status {
+    call(|| {
+        given_mut(end, "end")?.0.flared_in_place = is_in_place != 0;
         Ok(())
     })
 }

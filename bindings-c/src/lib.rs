@@ -28,6 +28,10 @@ pub mod tube;
 
 pub mod thread;
 
+pub mod flare;
+
+pub mod turn;
+
 pub mod path;
 
 pub mod springback;
@@ -45,6 +49,12 @@ pub mod problem;
 pub mod plan;
 
 pub mod size;
+
+pub mod explain;
+
+pub mod clip;
+
+pub mod tape;
 
 pub mod spreadsheet;
 

@@ -1,6 +1,6 @@
 //! A line: tube, path, and what is at its two ends.
 
-use crate::argument::{given, put, text};
+use crate::argument::{given, given_mut, put, text};
 use crate::call::{call, lw_status};
 use crate::end::lw_end;
 use crate::path::lw_path;
@@ -37,6 +37,19 @@ pub unsafe extern "C" fn lw_line_new(
         let (tube, path) = (given(tube, "tube")?.0.clone(), given(path, "path")?.0.clone());
         let (a, b) = (given(a, "a")?.0.clone(), given(b, "b")?.0.clone());
         put(line, "line", Box::new(lw_line(Line::new(name, tube, path, a, b))))
+    })
+}
+
+/// Defers a line: its figures are computed, its cut is locked. waits_for says for what; an empty text ends the wait.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_line_set_deferred(
+    line: Option<&mut lw_line>,
+    waits_for: *const c_char,
+) -> lw_status {
+    call(|| {
+        let line = given_mut(line, "line")?;
+        line.0 = line.0.clone().deferred(unsafe { text(waits_for, "waits_for") }?);
+        Ok(())
     })
 }
 

@@ -1,5 +1,7 @@
 //! The way of a line's center line: straights between bends.
 
+pub mod place;
+
 use crate::argument::{ArrayNames, fill, given, given_mut, item, known, list, put};
 use crate::call::{call, lw_status};
 use crate::units::{lw_angle, lw_length, quantities};
@@ -73,6 +75,30 @@ pub unsafe extern "C" fn lw_path_from_straights(
         let straights = unsafe { lengths(straights, n_straights, "straights") }?;
         let bends = unsafe { bends_of((bends, n_bends), (rotations, n_rotations), (radii, n_radii)) }?;
         put_path(path, Path::from_straights(&straights, &bends)?)
+    })
+}
+
+/// A path from its legs as a tape over the outer edges measures them, outer corner to outer corner, on tube of diameter
+/// od; otherwise as lw_path_from_legs. Free it with lw_path_free.
+///
+/// Errors: as lw_path_from_legs.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_path_from_outer_legs(
+    legs: *const lw_length,
+    n_legs: usize,
+    bends: *const lw_angle,
+    n_bends: usize,
+    rotations: *const lw_angle,
+    n_rotations: usize,
+    radii: *const lw_length,
+    n_radii: usize,
+    od: lw_length,
+    path: Option<&mut MaybeUninit<Box<lw_path>>>,
+) -> lw_status {
+    call(|| {
+        let legs = unsafe { lengths(legs, n_legs, "legs") }?;
+        let bends = unsafe { bends_of((bends, n_bends), (rotations, n_rotations), (radii, n_radii)) }?;
+        put_path(path, Path::from_outer_legs(&legs, &bends, od.into())?)
     })
 }
 

@@ -10,6 +10,10 @@ pub mod bend;
 
 pub mod step;
 
+pub mod loading;
+
+pub mod check;
+
 use crate::argument::{fill_text, given, given_mut, item, known, put};
 use crate::bench::lw_bench;
 use crate::call::{call, lw_status};
@@ -26,7 +30,7 @@ use std::mem::MaybeUninit;
 #[derive(Debug)]
 pub struct lw_plan(pub(crate) Plan);
 
-fn side_number(side: Side) -> lw_side {
+pub(crate) fn side_number(side: Side) -> lw_side {
     match side {
         Side::A => LW_A,
         Side::B => LW_B,

@@ -7,8 +7,9 @@ use crate::draft::lw_draft;
 use crate::plan::lw_plan;
 use crate::plan::options::lw_plan_options;
 use crate::problem::lw_problems;
+use crate::units::{self, lw_notation};
 use linewright::size::SizedLine;
-use linewright::{Error, LineDraft, PlanOptions, size_lines};
+use linewright::{Error, LineDraft, PlanOptions, size_lines, size_lines_in};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -18,6 +19,15 @@ pub struct lw_sized(Vec<SizedLine>);
 
 fn row(sized: Option<&lw_sized>, index: usize) -> Result<&SizedLine, Error> {
     item(&given(sized, "sized")?.0, index)
+}
+
+/// The drafts of a list.
+///
+/// # Safety
+/// `rows` is NULL or points to `n` drafts.
+unsafe fn drafts(rows: *const Option<&lw_draft>, n: usize) -> Result<Vec<LineDraft>, Error> {
+    let rows = unsafe { list(rows, n, "rows") }?.iter().enumerate();
+    rows.map(|(i, draft)| Ok(given(*draft, &format!("rows[{i}]"))?.0.clone())).collect()
 }
 
 /// Plans every one of n drafts on one bench; each row is what lw_draft_check and lw_plan_new give for it alone. options
@@ -31,13 +41,33 @@ pub unsafe extern "C" fn lw_size_lines(
     sized: Option<&mut MaybeUninit<Box<lw_sized>>>,
 ) -> lw_status {
     call(|| {
-        let rows = unsafe { list(rows, n, "rows") }?.iter().enumerate();
-        let drafts: Vec<LineDraft> = rows
-            .map(|(i, draft)| Ok(given(*draft, &format!("rows[{i}]"))?.0.clone()))
-            .collect::<Result<_, Error>>()?;
+        let drafts = unsafe { drafts(rows, n) }?;
         let usual = PlanOptions::default();
         let options = options.map_or(&usual, |options| &options.0);
         put(sized, "sized", Box::new(lw_sized(size_lines(&drafts, &given(bench, "bench")?.0, options))))
+    })
+}
+
+/// lw_size_lines of rows from a file whose way of writing numbers is known: a decimal comma in one row counts for all.
+/// options and notation may be NULL. Free it with lw_sized_free.
+///
+/// Errors: LW_STRUCT_SIZE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_size_lines_in(
+    rows: *const Option<&lw_draft>,
+    n: usize,
+    bench: Option<&lw_bench>,
+    options: Option<&lw_plan_options>,
+    notation: *const lw_notation,
+    sized: Option<&mut MaybeUninit<Box<lw_sized>>>,
+) -> lw_status {
+    call(|| {
+        let drafts = unsafe { drafts(rows, n) }?;
+        let usual = PlanOptions::default();
+        let options = options.map_or(&usual, |options| &options.0);
+        let notation = unsafe { units::notation(notation) }?;
+        let bench = &given(bench, "bench")?.0;
+        put(sized, "sized", Box::new(lw_sized(size_lines_in(&drafts, bench, options, notation))))
     })
 }
 

@@ -3,7 +3,6 @@
 
 use crate::bend::flat;
 use crate::call::call;
-use crate::springback::setting;
 use crate::units::{lw_angle, lw_length};
 use linewright::units::{deg, ratio, to_deg, to_mm};
 use linewright::{Error, Springback};
@@ -45,6 +44,6 @@ pub extern "C" fn lw_gain_mm(radius_mm: f64, angle_deg: f64) -> f64 {
 pub extern "C" fn lw_setting_deg(wanted_deg: f64, constant_deg: f64, proportional: f64) -> f64 {
     number(|| {
         let springback = Springback::new(deg(constant_deg), ratio(proportional))?;
-        Ok(to_deg(setting(&springback, lw_angle { deg: wanted_deg })?))
+        Ok(to_deg(springback.setting(deg(wanted_deg))?))
     })
 }

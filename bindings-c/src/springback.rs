@@ -3,19 +3,13 @@
 use crate::argument::{given, list, put};
 use crate::call::{call, lw_status};
 use crate::units::lw_angle;
-use linewright::bounds;
-use linewright::units::{Angle, ratio};
-use linewright::{Error, Springback, Trial};
+use linewright::units::ratio;
+use linewright::{Springback, Trial};
 use std::mem::MaybeUninit;
 
 /// The springback of one tube on one former.
 #[derive(Debug)]
 pub struct lw_springback(pub(crate) Springback);
-
-/// The setting for a wanted angle that is one.
-pub(crate) fn setting(springback: &Springback, wanted: lw_angle) -> Result<Angle, Error> {
-    Ok(springback.setting(bounds::ANGLE.angle(wanted.into())?))
-}
 
 /// A springback whose two parts are known: springback = constant + proportional x set angle, where proportional is a
 /// plain ratio. Free it with lw_springback_free.
@@ -62,7 +56,7 @@ pub extern "C" fn lw_springback_setting(
     wanted: lw_angle,
     setting: Option<&mut MaybeUninit<lw_angle>>,
 ) -> lw_status {
-    call(|| put(setting, "setting", self::setting(&given(springback, "springback")?.0, wanted)?.into()))
+    call(|| put(setting, "setting", given(springback, "springback")?.0.setting(wanted.into())?.into()))
 }
 
 /// The part of the springback that does not depend on the angle.

@@ -2,7 +2,7 @@
 
 use crate::argument::{fill_text, text};
 use crate::call::{call, lw_status};
-use linewright::{Error, Thread};
+use linewright::Thread;
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -20,13 +20,4 @@ pub unsafe extern "C" fn lw_thread_read(
 ) -> lw_status {
     let designation = || Ok(Thread::read(unsafe { self::text(text, "text") }?)?.to_string());
     call(|| unsafe { fill_text(buf, cap, need, designation) })
-}
-
-/// A thread, or None where the caller says that it is unknown.
-pub(crate) fn known_or_not(designation: &str) -> Result<Option<Thread>, Error> {
-    if designation.trim().eq_ignore_ascii_case("unknown") {
-        Ok(None)
-    } else {
-        Thread::read(designation).map(Some)
-    }
 }

@@ -3,20 +3,14 @@
 use crate::argument::{given, given_mut, known, put, text};
 use crate::call::{call, lw_status};
 use crate::units::lw_length;
-use linewright::bounds::{self, Bound};
-use linewright::units::{Length, to_g, to_ml};
-use linewright::{Error, Material, Tube};
+use linewright::units::{to_g, to_ml};
+use linewright::{Material, Tube};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
 /// A tube.
 #[derive(Debug)]
 pub struct lw_tube(pub(crate) Tube);
-
-/// A length of tube, under the name its argument has here.
-fn of_tube(length: lw_length) -> Result<Length, Error> {
-    Bound { name: "length", ..bounds::STRAIGHT }.length(length.into())
-}
 
 /// A round tube by outside diameter, wall and the name of its material: "low-carbon steel", "copper-nickel",
 /// "stainless 304" or "stainless 316". Free it with lw_tube_free.
@@ -84,7 +78,7 @@ pub extern "C" fn lw_tube_bore_volume_ml(
     length: lw_length,
     volume_ml: Option<&mut MaybeUninit<f64>>,
 ) -> lw_status {
-    call(|| put(volume_ml, "volume_ml", to_ml(given(tube, "tube")?.0.bore_volume(of_tube(length)?))))
+    call(|| put(volume_ml, "volume_ml", to_ml(given(tube, "tube")?.0.bore_volume(length.into())?)))
 }
 
 /// Mass of a length of this tube, empty and without coating, in grams.
@@ -97,7 +91,7 @@ pub extern "C" fn lw_tube_mass_g(
     mass_g: Option<&mut MaybeUninit<f64>>,
 ) -> lw_status {
     call(|| {
-        let mass = given(tube, "tube")?.0.mass(of_tube(length)?);
+        let mass = given(tube, "tube")?.0.mass(length.into())?;
         let mass_g = given_mut(mass_g, "mass_g")?;
         mass_g.write(to_g(known(mass, "mass")?.value));
         Ok(())

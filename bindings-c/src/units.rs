@@ -1,8 +1,12 @@
 //! Lengths and angles. They are different types, so that one given for the other does not compile.
 
-use crate::argument::{put, text};
+use crate::argument::{fill_text, given_mut, options, put, text};
 use crate::call::{call, lw_status};
-use linewright::units::{Angle, Length, deg, inch, meter, mm, rad, read_angle, read_length, to_deg, to_mm};
+use linewright::Error;
+use linewright::units::{
+    Angle, Length, Notation, deg, exact_angle_text, exact_length_text, inch, meter, mm, rad, read_angle,
+    read_length, read_rotation, read_tolerance, to_deg, to_mm,
+};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -43,6 +47,40 @@ impl From<Angle> for lw_angle {
 impl From<lw_angle> for Angle {
     fn from(angle: lw_angle) -> Self {
         deg(angle.deg)
+    }
+}
+
+/// How the numbers of one file are written. Set size to sizeof(lw_notation).
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct lw_notation {
+    /// sizeof(lw_notation).
+    pub size: usize,
+    /// 1 where the file uses a decimal comma, so that "1.500 mm" is doubtful; what a text itself shows counts as well.
+    pub decimal_comma: i32,
+    /// 1 where a bare fraction in a field for tube sizes is inches; it is then listed as an assumption.
+    pub bare_fraction_is_inch: i32,
+}
+
+/// The notation of a file; NULL where nothing is known about it.
+///
+/// # Safety
+/// `notation` is NULL or points to a struct of the size that it begins with.
+pub(crate) unsafe fn notation(notation: *const lw_notation) -> Result<Notation, Error> {
+    if notation.is_null() {
+        return Ok(Notation::default());
+    }
+    let given = unsafe { options(notation, "notation") }?;
+    Ok(Notation {
+        decimal_comma: given.decimal_comma != 0,
+        bare_fraction_is_inch: given.bare_fraction_is_inch != 0,
+    })
+}
+
+impl lw_angle {
+    /// None where the caller says that it is not known.
+    pub(crate) fn known(self) -> Option<Angle> {
+        (!self.deg.is_nan()).then(|| self.into())
     }
 }
 
@@ -109,14 +147,72 @@ pub unsafe extern "C" fn lw_length_read(
 }
 
 /// Reads an angle as people write it: "90 deg", "1.5708 rad", "0.25 turn", "150 deg included" (a bend of 30 degrees),
-/// and for rotations "3 o'clock". A number without a unit is refused.
+/// but no clock position, which is for rotations. A number without a unit is refused.
 ///
-/// Errors: as lw_length_read, LW_WRONG_KIND for a length, and LW_OUT_OF_RANGE for an included angle or an hour that
-/// cannot be.
+/// Errors: as lw_length_read, LW_WRONG_KIND for a length or a clock position, and LW_OUT_OF_RANGE for an included angle
+/// that cannot be.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_angle_read(
     text: *const c_char,
     angle: Option<&mut MaybeUninit<lw_angle>>,
 ) -> lw_status {
     call(|| put(angle, "angle", read_angle(unsafe { self::text(text, "text") }?)?.into()))
+}
+
+/// An angle that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
+/// refused with LW_NOT_A_NUMBER.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_unknown_angle() -> lw_angle {
+    lw_angle { deg: f64::NAN }
+}
+
+/// Reads the rotation of a bend plane: an angle with its sign, or "3 o'clock" for a quarter turn clockwise.
+///
+/// Errors: as lw_angle_read; LW_WRONG_KIND for an included angle, LW_OUT_OF_RANGE for an hour that cannot be.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_rotation_read(
+    text: *const c_char,
+    rotation: Option<&mut MaybeUninit<lw_angle>>,
+) -> lw_status {
+    call(|| put(rotation, "rotation", read_rotation(unsafe { self::text(text, "text") }?)?.into()))
+}
+
+/// Reads a length with its uncertainty: "9.45 mm +- 0.05 mm". Both numbers need their unit.
+///
+/// Errors: as lw_length_read; LW_OUT_OF_RANGE for a negative uncertainty.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_tolerance_read(
+    text: *const c_char,
+    value: Option<&mut MaybeUninit<lw_length>>,
+    plus_minus: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let read = read_tolerance(unsafe { self::text(text, "text") }?)?;
+        let (value, plus_minus) = (given_mut(value, "value")?, given_mut(plus_minus, "plus_minus")?);
+        value.write(read.0.into());
+        plus_minus.write(read.1.into());
+        Ok(())
+    })
+}
+
+/// A length with every digit: lw_length_read gives the same bits back.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_length_text(
+    length: lw_length,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(exact_length_text(length.into()))) })
+}
+
+/// An angle with every digit of its degrees: lw_angle_read gives the same degrees back.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_angle_text(
+    angle: lw_angle,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(exact_angle_text(angle.into()))) })
 }

@@ -128,3 +128,21 @@ pub extern "C" fn lw_plan_bend_setting(
         Ok(())
     })
 }
+
+/// From the end of the bend made before it to the start of this one, for marking again after each bend; for the bend
+/// made first it is the mark itself.
+///
+/// Errors: LW_NOT_KNOWN where that mark is not known.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_plan_bend_from_last_bend(
+    plan: Option<&lw_plan>,
+    index: usize,
+    from_last_bend: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let value = bend(plan, index)?.from_last_bend;
+        let from_last_bend = given_mut(from_last_bend, "from_last_bend")?;
+        from_last_bend.write(known(value, "from_last_bend")?.into());
+        Ok(())
+    })
+}
