@@ -118,7 +118,7 @@ pub fn to_inch(length: Length) -> f64 {
 #[must_use]
 pub fn to_deg(angle: Angle) -> f64 {
     let raw = angle.value * (180.0 / PI);
-    let typed = (raw * 1e9).round() / 1e9;
+    let typed = print::nearest_whole(raw * 1e9) / 1e9;
     if (raw - typed).abs() <= 4.0 * f64::EPSILON * raw.abs() { typed } else { raw }
 }
 

@@ -8,7 +8,7 @@ pub enum Rounding {
     Up,
     /// To the next step below.
     Down,
-    /// To the nearest step, halves away from zero.
+    /// To the nearest step, halves to the even one.
     Nearest,
 }
 
@@ -19,11 +19,25 @@ impl Rounding {
     fn steps(self, value: f64, step: f64) -> f64 {
         let steps = value / step;
         match self {
-            Rounding::Up => (steps - NOISE).ceil(),
-            Rounding::Down => (steps + NOISE).floor(),
-            Rounding::Nearest => steps.round(),
+            Rounding::Up => -floor(NOISE - steps),
+            Rounding::Down => floor(steps + NOISE),
+            Rounding::Nearest => nearest_whole(steps),
         }
     }
+}
+
+/// The nearest whole number, halves to the even one, in plain arithmetic: adding and taking away 1.5 x 2^52 leaves no
+/// room for a fraction. Numbers of 2^51 and more are as good as whole.
+pub(super) fn nearest_whole(value: f64) -> f64 {
+    const ROOM: f64 = 6_755_399_441_055_744.0;
+    const LARGE: f64 = 2_251_799_813_685_248.0;
+    let whole = (value + ROOM) - ROOM;
+    if value.abs() < LARGE { whole } else { value }
+}
+
+fn floor(value: f64) -> f64 {
+    let whole = nearest_whole(value);
+    if whole > value { whole - 1.0 } else { whole }
 }
 
 /// A length rounded to a whole number of steps.

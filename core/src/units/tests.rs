@@ -222,6 +222,11 @@ fn rounding_goes_the_way_it_is_told() {
         assert_eq!(at(value, Rounding::Down).to_bits(), f64::to_bits(down));
         assert_eq!(at(value, Rounding::Nearest).to_bits(), f64::to_bits(nearest));
     }
+    // Halves go to the even step; what has no fraction left stays.
+    assert_eq!(at(0.25, Rounding::Nearest).to_bits(), 0.0_f64.to_bits());
+    assert_eq!(at(-0.75, Rounding::Up).to_bits(), (-0.5_f64).to_bits());
+    assert_eq!(at(-0.75, Rounding::Down).to_bits(), (-1.0_f64).to_bits());
+    assert_eq!(at(1e18, Rounding::Nearest).to_bits(), 1e18_f64.to_bits());
     // A sum that ends a hair above a step stays on it.
     assert_eq!(at(0.1 + 0.2 + 0.2, Rounding::Up).to_bits(), 0.5_f64.to_bits());
     assert_eq!(to_deg(round_angle(deg(93.6), deg(0.5), Rounding::Down)).to_bits(), 93.5_f64.to_bits());
