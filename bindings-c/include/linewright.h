@@ -69,12 +69,22 @@ enum lw_code {
     LW_ANGLE_LARGE = 113,
     /** two fields say the same thing twice */
     LW_FIELDS_CONFLICT = 114,
+    /** a length was measured round bends and nobody says how */
+    LW_METHOD_MISSING = 115,
+    /** a length is too short for its own bends, as one in another unit would be */
+    LW_UNIT_IMPLAUSIBLE = 116,
+    /** a bare fraction in a size field was read as inches because the import was told to */
+    LW_ASSUMED_INCH = 117,
     /** two bends take more of a leg than the leg has */
     LW_STRAIGHT_NEGATIVE = 201,
     /** a bend of 180 degrees or more has no corner, so no legs */
     LW_NO_CORNER = 202,
     /** the points do not make a line */
     LW_PATH_DEGENERATE = 203,
+    /** all lengths and distances agree, and the part is the other hand */
+    LW_HAND_MISMATCH = 204,
+    /** two descriptions of one line are not the same line */
+    LW_PATHS_DIFFER = 205,
     /** an end straight is too short to be flared in either order */
     LW_BEND_IN_CLAMP = 301,
     /** an end straight is too short for its nut to seat and back off */
@@ -107,6 +117,16 @@ enum lw_code {
     LW_NUT_BORE_SMALL = 315,
     /** the trial bends do not give a springback */
     LW_TRIALS_UNUSABLE = 316,
+    /** the nut does not pass a hole that this end goes through */
+    LW_HOLE_TOO_SMALL = 317,
+    /** the size of the nut's hexagon is not known, so its way through a hole was not checked */
+    LW_HEX_UNKNOWN = 318,
+    /** the line waits for something; tube and parts are reserved, the cut is locked */
+    LW_DEFERRED = 319,
+    /** the tube stands out of the clamp less than it was set: it slipped back under the stroke */
+    LW_FLARE_SLIPPED = 320,
+    /** a clip position falls into a bend */
+    LW_CLIP_IN_BEND = 321,
     /** the seat of a port is not known, so the flare form is not settled */
     LW_SEAT_UNKNOWN = 401,
     /** the flare does not belong to the seat */
@@ -147,6 +167,11 @@ enum lw_code {
  * A bench.
  */
 typedef struct lw_bench lw_bench;
+
+/**
+ * What changed from one plan to another.
+ */
+typedef struct lw_changes lw_changes;
 
 /**
  * A line as it was typed.
@@ -197,6 +222,11 @@ typedef struct lw_sized lw_sized;
  * The springback of one tube on one former.
  */
 typedef struct lw_springback lw_springback;
+
+/**
+ * A cut length with its terms and assumptions.
+ */
+typedef struct lw_tape_cut lw_tape_cut;
 
 /**
  * A tube.
@@ -260,6 +290,24 @@ typedef struct {
 } lw_flare_tool;
 
 /**
+ * How the numbers of one file are written. Set size to sizeof(lw_notation).
+ */
+typedef struct {
+    /**
+     * sizeof(lw_notation).
+     */
+    size_t size;
+    /**
+     * 1 where the file uses a decimal comma, so that "1.500 mm" is doubtful; what a text itself shows counts as well.
+     */
+    int32_t decimal_comma;
+    /**
+     * 1 where a bare fraction in a field for tube sizes is inches; it is then listed as an assumption.
+     */
+    int32_t bare_fraction_is_inch;
+} lw_notation;
+
+/**
  * An end of a line: LW_A or LW_B.
  */
 typedef int32_t lw_side;
@@ -268,6 +316,53 @@ typedef int32_t lw_side;
  * What an end straight must have room for: LW_FLARE_AFTER, LW_FLARE_BEFORE or LW_ASSEMBLED.
  */
 typedef int32_t lw_minimum;
+
+/**
+ * What is known beside the length. Set size to sizeof(lw_tape).
+ */
+typedef struct {
+    /**
+     * sizeof(lw_tape).
+     */
+    size_t size;
+    /**
+     * The length measured.
+     */
+    lw_length measured;
+    /**
+     * The number of bends it was measured round.
+     */
+    size_t bends;
+    /**
+     * What string or tape was laid along: "center line", "string outside", "string inside", "corner legs" or "outer
+     * legs".
+     */
+    const char *laid;
+    /**
+     * Outside diameter of the tube.
+     */
+    lw_length od;
+    /**
+     * All bend angles together; lw_unknown_angle() where each is taken for a right angle.
+     */
+    lw_angle total_angle;
+    /**
+     * Centerline radius as formed; lw_unknown_length() where the bench's or three diameters are taken.
+     */
+    lw_length radius;
+    /**
+     * The flare at A; NULL for a double flare.
+     */
+    const char *flare_a;
+    /**
+     * The flare at B; NULL for a double flare.
+     */
+    const char *flare_b;
+    /**
+     * The chance of being long enough, 0.5 to 0.9999; 0 for 0.95.
+     */
+    double chance;
+} lw_tape;
 
 /**
  * The end nearer the pressure source.
@@ -387,13 +482,43 @@ lw_status lw_length_read(const char *text,
 
 /**
  * Reads an angle as people write it: "90 deg", "1.5708 rad", "0.25 turn", "150 deg included" (a bend of 30 degrees),
- * and for rotations "3 o'clock". A number without a unit is refused.
+ * but no clock position, which is for rotations. A number without a unit is refused.
  *
- * Errors: as lw_length_read, LW_WRONG_KIND for a length, and LW_OUT_OF_RANGE for an included angle or an hour that
- * cannot be.
+ * Errors: as lw_length_read, LW_WRONG_KIND for a length or a clock position, and LW_OUT_OF_RANGE for an included angle
+ * that cannot be.
  */
 lw_status lw_angle_read(const char *text,
                         lw_angle *angle);
+
+/**
+ * An angle that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
+ * refused with LW_NOT_A_NUMBER.
+ */
+lw_angle lw_unknown_angle(void);
+
+/**
+ * Reads the rotation of a bend plane: an angle with its sign, or "3 o'clock" for a quarter turn clockwise.
+ *
+ * Errors: as lw_angle_read; LW_WRONG_KIND for an included angle, LW_OUT_OF_RANGE for an hour that cannot be.
+ */
+lw_status lw_rotation_read(const char *text, lw_angle *rotation);
+
+/**
+ * Reads a length with its uncertainty: "9.45 mm +- 0.05 mm". Both numbers need their unit.
+ *
+ * Errors: as lw_length_read; LW_OUT_OF_RANGE for a negative uncertainty.
+ */
+lw_status lw_tolerance_read(const char *text, lw_length *value, lw_length *plus_minus);
+
+/**
+ * A length with every digit: lw_length_read gives the same bits back.
+ */
+lw_status lw_length_text(lw_length length, char *buf, size_t cap, size_t *need);
+
+/**
+ * An angle with every digit of its degrees: lw_angle_read gives the same degrees back.
+ */
+lw_status lw_angle_text(lw_angle angle, char *buf, size_t cap, size_t *need);
 
 /**
  * Tube in a bend, along the center line: radius x angle. The radius is the one as formed, after springback; the angle
@@ -484,6 +609,50 @@ lw_status lw_thread_read(const char *text,
                          size_t *need);
 
 /**
+ * How much shorter a flare makes the tube: a piece measured over all before and after one of its ends was flared.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE where it grew or shortened more than any flare does.
+ */
+lw_status lw_flare_net_shortening(lw_length before,
+                                  lw_length after,
+                                  lw_length *net);
+
+/**
+ * Compares what stands out of the clamp after the first stroke with what should: a list with LW_FLARE_SLIPPED where the
+ * tube slipped back, otherwise empty. Free it with lw_problems_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_flare_slip(lw_length expected,
+                        lw_length measured,
+                        lw_problems **problems);
+
+/**
+ * Words for a whole quarter turn, seen along the direction of work: "quarter turn clockwise", "flip over".
+ *
+ * Errors: LW_NOT_KNOWN for other turns, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_turn_words(lw_angle rotation, char *buf, size_t cap, size_t *need);
+
+/**
+ * The turn on a clock seen along the direction of work, with the last bend at 12: "3:00".
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_turn_clock(lw_angle rotation, char *buf, size_t cap, size_t *need);
+
+/**
+ * What an inclinometer reads, positive upward, on the leg after a bend while the bend before it lies flat and goes to
+ * the left (1) or the right (0), seen from above along the direction of work.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_turn_inclinometer(lw_angle bend,
+                               lw_angle rotation,
+                               int32_t is_last_to_left,
+                               lw_angle *reading);
+
+/**
  * A path from its legs, corner to corner, A to B: one leg more than bends, a rotation for each bend but the first, and
  * one radius for all bends or one each. A rotation is the turn of the bend plane about the straight before the bend,
  * clockwise looking from A; a radius is the one as formed. Free it with lw_path_free.
@@ -514,6 +683,23 @@ lw_status lw_path_from_straights(const lw_length *straights,
                                  const lw_length *radii,
                                  size_t n_radii,
                                  lw_path **path);
+
+/**
+ * A path from its legs as a tape over the outer edges measures them, outer corner to outer corner, on tube of diameter
+ * od; otherwise as lw_path_from_legs. Free it with lw_path_free.
+ *
+ * Errors: as lw_path_from_legs.
+ */
+lw_status lw_path_from_outer_legs(const lw_length *legs,
+                                  size_t n_legs,
+                                  const lw_angle *bends,
+                                  size_t n_bends,
+                                  const lw_angle *rotations,
+                                  size_t n_rotations,
+                                  const lw_length *radii,
+                                  size_t n_radii,
+                                  lw_length od,
+                                  lw_path **path);
 
 /**
  * A path through points: start, corners, end. xyz_mm holds n_points times x, y, z in millimeters; every corner is
@@ -608,6 +794,61 @@ lw_status lw_path_mirrored(const lw_path *path, lw_path **mirrored);
  * Frees a path. NULL is allowed.
  */
 void lw_path_free(lw_path *path);
+
+/**
+ * Says how one bend is made: "former", "hand" or "mandrel". A new path's bends are made on the former; the others take
+ * neither setting nor grip from the bench.
+ *
+ * Errors: LW_UNKNOWN_NAME.
+ */
+lw_status lw_path_set_making(lw_path *path,
+                             size_t index,
+                             const char *making);
+
+/**
+ * How a bend is made: "former", "hand" or "mandrel".
+ */
+lw_status lw_path_making(const lw_path *path, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Where a path is at a station, a distance along the center line from end A, in the pose of lw_path_vertices_mm: the
+ * point in millimeters and the direction from A to B, of length one, each in an array of three.
+ *
+ * Errors: LW_OUT_OF_RANGE beyond either end, LW_NOT_A_NUMBER.
+ */
+lw_status lw_path_place_at(const lw_path *path,
+                           lw_length station,
+                           double *xyz_mm,
+                           double *direction);
+
+/**
+ * Where a path is at end B; otherwise as lw_path_place_at.
+ */
+lw_status lw_path_end_place(const lw_path *path, double *xyz_mm, double *direction);
+
+/**
+ * The box around tube of diameter od along a path, its sides along the axes of lw_path_vertices_mm: the corners with
+ * the smallest and the largest coordinates in millimeters, each in an array of three.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_path_extent_mm(const lw_path *path,
+                            lw_length od,
+                            double *low_mm,
+                            double *high_mm);
+
+/**
+ * Compares a line as it was measured with what it shall be: every straight, bend and turn that differs by more than
+ * the tolerances is named, and a mirror part is named as that; the list is empty where they agree. Free it with
+ * lw_problems_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE for the tolerances.
+ */
+lw_status lw_path_compare(const lw_path *wanted,
+                          const lw_path *measured,
+                          lw_length length,
+                          lw_angle angle,
+                          lw_problems **problems);
 
 /**
  * A springback whose two parts are known: springback = constant + proportional x set angle, where proportional is a
@@ -716,6 +957,30 @@ lw_status lw_nut_new(const char *thread,
                      lw_nut **nut);
 
 /**
+ * Records the hexagon of a nut across its flats. It says nothing about the thread.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_nut_set_across_flats(lw_nut *nut, lw_length across_flats);
+
+/**
+ * The hexagon across its corners, sharp ones: the real nut is no larger.
+ *
+ * Errors: LW_NOT_KNOWN where its flats were not measured.
+ */
+lw_status lw_nut_across_corners(const lw_nut *nut, lw_length *across_corners);
+
+/**
+ * The smallest centerline radius that a nut slides along on tube of diameter od: rigid geometry of a straight bore
+ * over a round arc.
+ *
+ * Errors: LW_NOT_KNOWN where the nut does not pass the tube at all, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_nut_tightest_curve(const lw_nut *nut,
+                                lw_length od,
+                                lw_length *radius);
+
+/**
  * Frees a nut. NULL is allowed.
  */
 void lw_nut_free(lw_nut *nut);
@@ -742,6 +1007,26 @@ lw_status lw_end_set_port(lw_end *end,
                           const char *seat);
 
 /**
+ * Adds what goes onto the tube from this end before the nut; call it in that order. facing says which way round, and
+ * is empty where that does not matter.
+ */
+lw_status lw_end_add_loaded(lw_end *end,
+                            const char *name,
+                            const char *facing);
+
+/**
+ * Adds a hole that this end goes through when the line is fitted.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_end_add_hole(lw_end *end, lw_length diameter);
+
+/**
+ * Says whether this end is flared on the vehicle, after it went through its holes: 1, or 0.
+ */
+lw_status lw_end_set_flared_in_place(lw_end *end, int32_t is_in_place);
+
+/**
  * Frees an end. NULL is allowed.
  */
 void lw_end_free(lw_end *end);
@@ -755,6 +1040,12 @@ lw_status lw_line_new(const char *name,
                       const lw_end *a,
                       const lw_end *b,
                       lw_line **line);
+
+/**
+ * Defers a line: its figures are computed, its cut is locked. waits_for says for what; an empty text ends the wait.
+ */
+lw_status lw_line_set_deferred(lw_line *line,
+                               const char *waits_for);
 
 /**
  * Frees a line. NULL is allowed.
@@ -781,6 +1072,16 @@ lw_status lw_draft_set(lw_draft *draft, const char *field, const char *typed);
 lw_status lw_draft_check(const lw_draft *draft,
                          lw_line **line,
                          lw_problems **problems);
+
+/**
+ * lw_draft_check of a draft from a file whose way of writing numbers is known; notation may be NULL.
+ *
+ * Errors: LW_STRUCT_SIZE.
+ */
+lw_status lw_draft_check_in(const lw_draft *draft,
+                            const lw_notation *notation,
+                            lw_line **line,
+                            lw_problems **problems);
 
 /**
  * The number of fields that a draft has.
@@ -1127,6 +1428,16 @@ lw_status lw_plan_bend_from_flare_face(const lw_plan *plan, size_t index, lw_len
 lw_status lw_plan_bend_setting(const lw_plan *plan, size_t index, lw_angle *setting);
 
 /**
+ * From the end of the bend made before it to the start of this one, for marking again after each bend; for the bend
+ * made first it is the mark itself.
+ *
+ * Errors: LW_NOT_KNOWN where that mark is not known.
+ */
+lw_status lw_plan_bend_from_last_bend(const lw_plan *plan,
+                                      size_t index,
+                                      lw_length *from_last_bend);
+
+/**
  * The number of steps. Their indices follow the order of work.
  */
 lw_status lw_plan_step_count(const lw_plan *plan, size_t *count);
@@ -1152,6 +1463,94 @@ lw_status lw_plan_step_is_gate(const lw_plan *plan, size_t index, int32_t *is_ga
 lw_status lw_plan_step_is_locked(const lw_plan *plan, size_t index, int32_t *is_locked);
 
 /**
+ * The number of things to be loaded.
+ */
+lw_status lw_plan_loading_count(const lw_plan *plan, size_t *count);
+
+/**
+ * The end that a thing is loaded from: LW_A or LW_B.
+ */
+lw_status lw_plan_loading_side(const lw_plan *plan, size_t index, lw_side *side);
+
+/**
+ * What is loaded.
+ */
+lw_status lw_plan_loading_what(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Which way round it goes on; empty where that does not matter.
+ */
+lw_status lw_plan_loading_facing(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Whether the length forgives an error: an end can still be trimmed after the trial fit.
+ */
+lw_status lw_plan_is_forgiving(const lw_plan *plan, int32_t *is_forgiving);
+
+/**
+ * The number of checks, both of distances and of turns: one for each bend but the first made.
+ */
+lw_status lw_plan_check_count(const lw_plan *plan, size_t *count);
+
+/**
+ * The number, from 1 at end A, of the bend whose turn a check is about.
+ */
+lw_status lw_plan_check_bend(const lw_plan *plan, size_t index, size_t *number);
+
+/**
+ * Where the distance that shows this turn best begins: "end A" or "mark 2".
+ */
+lw_status lw_plan_tape_check_from(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Where that distance ends.
+ */
+lw_status lw_plan_tape_check_to(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * That distance, straight across on the center line, and how much it changes at the least when the turn is 10 degrees
+ * off. Where that is less than a tape shows, the turn must be checked by its angle.
+ */
+lw_status lw_plan_tape_check(const lw_plan *plan,
+                             size_t index,
+                             lw_length *distance,
+                             lw_length *change);
+
+/**
+ * What an inclinometer reads, positive upward, for this turn; lw_plan_turn_check_text says on which leg.
+ */
+lw_status lw_plan_turn_check_reading(const lw_plan *plan, size_t index, lw_angle *reading);
+
+/**
+ * The check of a turn as a sentence: which legs are held level, which is read, and what it reads.
+ */
+lw_status lw_plan_turn_check_text(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The look that tells the part from its mirror image, as a sentence.
+ *
+ * Errors: LW_NOT_KNOWN for a flat line, which has no hand.
+ */
+lw_status lw_plan_hand_check_text(const lw_plan *plan, char *buf, size_t cap, size_t *need);
+
+/**
+ * The leg that is looked at, and whether it points up (1) or down (0).
+ *
+ * Errors: LW_NOT_KNOWN for a flat line.
+ */
+lw_status lw_plan_hand_check(const lw_plan *plan, size_t *leg, int32_t *is_up);
+
+/**
+ * What it means that the leg points up (1) or down (0): a list with LW_HAND_MISMATCH for the mirror part, otherwise
+ * empty. Free it with lw_problems_free.
+ *
+ * Errors: LW_NOT_KNOWN for a flat line.
+ */
+lw_status lw_plan_hand_check_judge(const lw_plan *plan,
+                                   int32_t points_up,
+                                   lw_problems **problems);
+
+/**
  * Plans every one of n drafts on one bench; each row is what lw_draft_check and lw_plan_new give for it alone. options
  * may be NULL. Free it with lw_sized_free.
  */
@@ -1160,6 +1559,19 @@ lw_status lw_size_lines(const lw_draft *const *rows,
                         const lw_bench *bench,
                         const lw_plan_options *options,
                         lw_sized **sized);
+
+/**
+ * lw_size_lines of rows from a file whose way of writing numbers is known: a decimal comma in one row counts for all.
+ * options and notation may be NULL. Free it with lw_sized_free.
+ *
+ * Errors: LW_STRUCT_SIZE.
+ */
+lw_status lw_size_lines_in(const lw_draft *const *rows,
+                           size_t n,
+                           const lw_bench *bench,
+                           const lw_plan_options *options,
+                           const lw_notation *notation,
+                           lw_sized **sized);
 
 /**
  * The number of rows.
@@ -1187,6 +1599,150 @@ lw_status lw_sized_problems(const lw_sized *sized, size_t index, lw_problems **p
  * Frees the answer for many lines. NULL is allowed.
  */
 void lw_sized_free(lw_sized *sized);
+
+/**
+ * The sum that makes a figure, line by line; the terms, rounded to 0.1 mm, add up to the figure shown. A figure is
+ * "finished length", "cut length", "mark 2", "setting 3", "end A flare after", "end A flare before" or "end B
+ * assembled".
+ *
+ * Errors: LW_UNKNOWN_NAME for the figure, LW_NOT_KNOWN where the plan does not know it.
+ */
+lw_status lw_plan_explain(const lw_plan *plan,
+                          const char *figure,
+                          char *buf,
+                          size_t cap,
+                          size_t *need);
+
+/**
+ * Only what changed from one plan to another; an empty list for equal plans. Free it with lw_changes_free.
+ */
+lw_status lw_plan_changes(const lw_plan *before, const lw_plan *after, lw_changes **changes);
+
+/**
+ * The number of changes.
+ */
+lw_status lw_changes_count(const lw_changes *changes, size_t *count);
+
+/**
+ * What changed.
+ */
+lw_status lw_changes_what(const lw_changes *changes, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * How it was.
+ */
+lw_status lw_changes_before(const lw_changes *changes, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * How it is.
+ */
+lw_status lw_changes_after(const lw_changes *changes, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Frees a list of changes. NULL is allowed.
+ */
+void lw_changes_free(lw_changes *changes);
+
+/**
+ * The stations of the fewest clips that keep a rule: no further apart than spacing, the first and last no further from
+ * the ends than from_end; distances along the center line from end A. stations has room for cap of them; need receives
+ * their number.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_clip_stations(const lw_path *path,
+                           lw_length spacing,
+                           lw_length from_end,
+                           lw_length *stations,
+                           size_t cap,
+                           size_t *need);
+
+/**
+ * Clips to buy: those that are missing, and spares.
+ */
+lw_status lw_clips_to_buy(size_t needed, size_t reusable, size_t *buy, size_t *spares);
+
+/**
+ * The number of spacing rules that the library knows.
+ */
+lw_status lw_clip_rule_count(size_t *count);
+
+/**
+ * A spacing rule: the largest distance between clips and from an end. Local codes and the vehicle maker's data rule
+ * over it.
+ */
+lw_status lw_clip_rule(size_t index,
+                       lw_length *spacing,
+                       lw_length *from_end);
+
+/**
+ * Where a spacing rule comes from, and how that was checked.
+ */
+lw_status lw_clip_rule_source(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The cut length that is long enough with the chance asked for. bench may be NULL. Free it with lw_tape_cut_free.
+ *
+ * Errors: LW_STRUCT_SIZE, LW_METHOD_MISSING, LW_UNKNOWN_NAME, LW_UNIT_IMPLAUSIBLE where the bends alone take more than
+ * the length, LW_FLARE_NET_UNKNOWN, LW_FLARE_TOOL_MISSING, LW_NO_CORNER, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_tape_cut_new(const lw_tape *tape,
+                          const lw_bench *bench,
+                          lw_tape_cut **cut);
+
+/**
+ * The cut length, not rounded.
+ */
+lw_status lw_tape_cut_length(const lw_tape_cut *cut, lw_length *length);
+
+/**
+ * What to cut, in whole millimeters: rounded up.
+ */
+lw_status lw_tape_cut_rounded(const lw_tape_cut *cut, lw_length *length);
+
+/**
+ * Standard deviation of the measurement, by a model of our own that stands among the assumptions.
+ */
+lw_status lw_tape_cut_sigma(const lw_tape_cut *cut, lw_length *sigma);
+
+/**
+ * Whether the least margin is larger than the one that the chance asks for; the true chance is then better.
+ */
+lw_status lw_tape_cut_floor_acts(const lw_tape_cut *cut, int32_t *floor_acts);
+
+/**
+ * The number of terms that the length is the sum of.
+ */
+lw_status lw_tape_cut_term_count(const lw_tape_cut *cut, size_t *count);
+
+/**
+ * What a term is.
+ */
+lw_status lw_tape_cut_term_text(const lw_tape_cut *cut, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * How much a term adds; it may be negative.
+ */
+lw_status lw_tape_cut_term_length(const lw_tape_cut *cut, size_t index, lw_length *length);
+
+/**
+ * The number of defaults that the length rests on.
+ */
+lw_status lw_tape_cut_assumption_count(const lw_tape_cut *cut, size_t *count);
+
+/**
+ * A default that the length rests on: what, the value used, and why this value.
+ */
+lw_status lw_tape_cut_assumption_text(const lw_tape_cut *cut,
+                                      size_t index,
+                                      char *buf,
+                                      size_t cap,
+                                      size_t *need);
+
+/**
+ * Frees a cut length. NULL is allowed.
+ */
+void lw_tape_cut_free(lw_tape_cut *cut);
 
 /**
  * Tube in a bend, along the center line, in mm, of a radius as formed in mm and a bend angle in degrees. NaN on an

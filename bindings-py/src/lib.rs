@@ -1,7 +1,8 @@
 //! The Python binding of linewright. It only converts: what a figure means is decided in the core.
 //!
-//! Each module is named after the module of the core that it brings over. Three have no counterpart: `quantity` reads
-//! arguments, `record` gives every class its repr, hash and pickle, and `typed` makes text of what stands in a table.
+//! Each module is named after the module of the core that it brings over. Five have no counterpart: `quantity` reads
+//! arguments, `record` gives every class its repr, hash and pickle, and `typed` makes text of what stands in a table; and
+//! `results` makes the named answers, while `shop` gathers what is asked beside a plan.
 
 mod bench;
 mod bend;
@@ -13,6 +14,8 @@ mod plan;
 mod problem;
 mod quantity;
 mod record;
+mod results;
+mod shop;
 mod size;
 mod springback;
 mod thread;
@@ -40,6 +43,11 @@ mod _native {
     #[pymodule_export]
     use crate::problem::{Assumption, Problem};
     #[pymodule_export]
+    use crate::shop::{
+        clip_rules, clips, clips_to_buy, flare_net_shortening, flare_slip, inclinometer, tape_cut,
+        turn_clock, turn_words,
+    };
+    #[pymodule_export]
     use crate::size::{SizedLine, size_lines};
     #[pymodule_export]
     use crate::springback::Springback;
@@ -48,7 +56,9 @@ mod _native {
     #[pymodule_export]
     use crate::tube::Tube;
     #[pymodule_export]
-    use crate::units::{Angle, Length, deg, inch, m, mm, rad, read_angle, read_length};
+    use crate::units::{
+        Angle, Length, deg, inch, m, mm, rad, read_angle, read_length, read_rotation, read_tolerance,
+    };
 
     #[pymodule_init]
     fn init(module: &Bound<'_, PyModule>) -> PyResult<()> {

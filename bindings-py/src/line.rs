@@ -13,7 +13,8 @@ use crate::record::{self, Call, Record, Reduced};
 use crate::thread::{self, Thread};
 use crate::tube::Tube;
 use crate::units::Length;
-use linewright::{Flare, Nose, Seat, Side};
+use linewright::units::Notation;
+use linewright::{Flare, LoadedPart, Nose, Seat, Side, bounds};
 use pyo3::prelude::*;
 use std::sync::Arc;
 
@@ -38,24 +39,55 @@ impl Record for Nut {
             .arg(thread)?
             .named("length", self.length())?
             .named("bore", self.bore())?
-            .named("nose", self.nose())
+            .named("nose", self.nose())?
+            .given("across_flats", self.across_flats())
     }
 }
 
 #[pymethods]
 impl Nut {
     #[new]
-    #[pyo3(signature = (thread, *, length, bore, nose))]
+    #[pyo3(signature = (thread, *, length, bore, nose, across_flats=None))]
     fn new(
         thread: Option<&Bound<'_, PyAny>>,
         length: &Bound<'_, PyAny>,
         bore: &Bound<'_, PyAny>,
         nose: Option<&str>,
+        across_flats: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<Self> {
         let thread = thread::known(thread)?;
         let (length, bore) = (quantity::length(length, "length")?, quantity::length(bore, "bore")?);
-        error::call(|| linewright::Nut::new(thread, length, bore, nose.map_or(Ok(None), Nose::from_name)?))
-            .map(Nut)
+        let flats = quantity::length_if(across_flats, "across_flats")?;
+        error::call(|| {
+            let nut = linewright::Nut::new(thread, length, bore, nose.map_or(Ok(None), Nose::from_name)?)?;
+            flats.map_or(Ok(nut), |flats| nut.with_across_flats(flats))
+        })
+        .map(Nut)
+    }
+
+    /// Hexagon across its flats; None where not measured. It says nothing about the thread.
+    #[getter]
+    fn across_flats(&self) -> Option<Length> {
+        self.0.across_flats().map(Length)
+    }
+
+    /// Hexagon across its corners, sharp ones: the real nut is no larger. None where its flats were not measured.
+    #[getter]
+    fn across_corners(&self) -> Option<Length> {
+        self.0.across_corners().map(Length)
+    }
+
+    /// The smallest centerline radius that the nut slides along on tube of diameter `od`: rigid geometry of a straight
+    /// bore over a round arc. None where it does not pass the tube at all.
+    ///
+    /// >>> import linewright as lw
+    /// >>> nut = lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned")
+    /// >>> print(nut.tightest_curve("3/16 in"))
+    /// 154.6 mm
+    #[pyo3(signature = (od, /))]
+    fn tightest_curve(&self, od: &Bound<'_, PyAny>) -> PyResult<Option<Length>> {
+        let od = quantity::length(od, "od")?;
+        error::call(|| Ok(self.0.tightest_curve(bounds::OD.length(od)?).map(Length)))
     }
 
     /// Thread; None where not known.
@@ -121,7 +153,7 @@ impl Port {
     fn new(thread: Option<&Bound<'_, PyAny>>, seat: Option<&str>, name: &str) -> PyResult<Self> {
         let thread = thread::known(thread)?;
         let seat = error::call(|| seat.map_or(Ok(None), Seat::from_name))?;
-        Ok(Port(linewright::Port { name: name.to_owned(), thread, seat }))
+        Ok(Port(linewright::Port::new(name, thread, seat)))
     }
 
     /// Thread; None where not known.
@@ -155,6 +187,22 @@ impl Port {
     }
 }
 
+/// A loaded part as it is given: its name, or its name and which way round it goes.
+#[derive(FromPyObject)]
+enum Loaded {
+    Name(String),
+    Facing(String, String),
+}
+
+impl Loaded {
+    fn part(self) -> LoadedPart {
+        match self {
+            Loaded::Name(name) => LoadedPart::new(&name, ""),
+            Loaded::Facing(name, facing) => LoadedPart::new(&name, &facing),
+        }
+    }
+}
+
 /// What is at one end of a line: the nut, the flare to be made ("double-45", "bubble", "single-37"), and the port it
 /// belongs to (None: not recorded).
 ///
@@ -170,18 +218,55 @@ pub(crate) struct End(linewright::End);
 
 impl Record for End {
     fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
-        Call::class::<Self>(py).arg(self.nut())?.arg(self.flare())?.given("port", self.port())
+        let some = |list: Vec<(String, String)>| Some(list).filter(|list| !list.is_empty());
+        Call::class::<Self>(py)
+            .arg(self.nut())?
+            .arg(self.flare())?
+            .given("port", self.port())?
+            .given("loaded", some(self.loaded()))?
+            .given("holes", Some(self.holes()).filter(|holes| !holes.is_empty()))?
+            .given("flared_in_place", self.flared_in_place().then_some(true))
     }
 }
 
 #[pymethods]
 impl End {
     #[new]
-    #[pyo3(signature = (nut, flare, *, port=None))]
-    fn new(nut: &Bound<'_, Nut>, flare: &str, port: Option<&Bound<'_, Port>>) -> PyResult<Self> {
-        let flare = error::call(|| Flare::from_name(flare))?;
+    #[pyo3(signature = (nut, flare, *, port=None, loaded=None, holes=None, flared_in_place=false))]
+    fn new(
+        nut: &Bound<'_, Nut>,
+        flare: &str,
+        port: Option<&Bound<'_, Port>>,
+        loaded: Option<Vec<Loaded>>,
+        holes: Option<&Bound<'_, PyAny>>,
+        flared_in_place: bool,
+    ) -> PyResult<Self> {
         let port = port.map(|port| port.get().0.clone());
-        Ok(End(linewright::End { nut: nut.get().0, flare, port }))
+        let holes = quantity::lengths(holes, "holes")?;
+        let loaded = loaded.unwrap_or_default().into_iter().map(Loaded::part).collect();
+        error::call(|| {
+            let holes = holes.into_iter().map(|hole| bounds::HOLE.length(hole)).collect::<Result<_, _>>()?;
+            let end = linewright::End::new(nut.get().0, Flare::from_name(flare)?);
+            Ok(End(linewright::End { port, loaded, holes, flared_in_place, ..end }))
+        })
+    }
+
+    /// What goes onto the tube from this end before the nut, in that order: name, and which way round.
+    #[getter]
+    fn loaded(&self) -> Vec<(String, String)> {
+        self.0.loaded.iter().map(|part| (part.name.clone(), part.facing.clone())).collect()
+    }
+
+    /// Diameters of the holes that this end goes through when the line is fitted.
+    #[getter]
+    fn holes(&self) -> Vec<Length> {
+        self.0.holes.iter().copied().map(Length).collect()
+    }
+
+    /// Whether this end is flared on the vehicle, after it went through its holes.
+    #[getter]
+    fn flared_in_place(&self) -> bool {
+        self.0.flared_in_place
     }
 
     /// The nut.
@@ -228,7 +313,7 @@ impl End {
 pub(crate) struct Line {
     pub(crate) line: linewright::Line,
     /// The draft it was read from, which made the findings that the line carries.
-    draft: Option<LineDraft>,
+    draft: Option<(LineDraft, Notation)>,
 }
 
 impl PartialEq for Line {
@@ -239,8 +324,8 @@ impl PartialEq for Line {
 
 impl Line {
     /// A line that was read from a draft.
-    pub(crate) fn of_draft(line: linewright::Line, draft: &LineDraft) -> Self {
-        let draft = (!line.found().is_empty()).then(|| draft.clone());
+    pub(crate) fn of_draft(line: linewright::Line, draft: &LineDraft, notation: Notation) -> Self {
+        let draft = (!line.found().is_empty()).then(|| (draft.clone(), notation));
         Line { line, draft }
     }
 }
@@ -248,16 +333,18 @@ impl Line {
 impl Record for Line {
     fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
         match &self.draft {
-            Some(draft) => {
+            Some((draft, notation)) => {
                 let getattr = py.import("builtins")?.getattr("getattr")?;
-                Call::of(getattr, "getattr").arg(draft.check()?)?.arg("line")
+                let checked = draft.check(notation.decimal_comma, notation.bare_fraction_is_inch)?;
+                Call::of(getattr, "getattr").arg(checked)?.arg("line")
             }
             None => Call::class::<Self>(py)
                 .arg(self.name())?
                 .named("tube", self.tube())?
                 .named("path", self.path())?
                 .named("a", self.a())?
-                .named("b", self.b()),
+                .named("b", self.b())?
+                .given("deferred", self.waits_for()),
         }
     }
 }
@@ -265,17 +352,20 @@ impl Record for Line {
 #[pymethods]
 impl Line {
     #[new]
-    #[pyo3(signature = (name, *, tube, path, a, b))]
+    #[pyo3(signature = (name, *, tube, path, a, b, deferred=None))]
     fn new(
         name: &str,
         tube: &Bound<'_, Tube>,
         path: &Bound<'_, Path>,
         a: &Bound<'_, End>,
         b: &Bound<'_, End>,
+        deferred: Option<&str>,
     ) -> PyResult<Self> {
         let (tube, path) = (tube.get().0.clone(), path.get().0.clone());
         let (a, b) = (a.get().0.clone(), b.get().0.clone());
-        let line = error::compute(|| linewright::Line::new(name, tube, path, a, b))?;
+        let line = error::compute(|| {
+            linewright::Line::new(name, tube, path, a, b).deferred(deferred.unwrap_or_default())
+        })?;
         Ok(Line { line, draft: None })
     }
 
@@ -307,6 +397,12 @@ impl Line {
     #[getter]
     fn b(&self) -> End {
         End(self.line.end(Side::B).clone())
+    }
+
+    /// What the line waits for, if it is deferred: its figures are computed, its cut is locked.
+    #[getter]
+    fn waits_for(&self) -> Option<&str> {
+        self.line.waits_for()
     }
 
     /// Plans the line on a bench.
@@ -343,7 +439,10 @@ impl Line {
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
         match &self.draft {
-            Some(draft) => Ok(format!("{}.check().line", record::repr(draft, py)?)),
+            Some((draft, notation)) => {
+                let checked = draft.check(notation.decimal_comma, notation.bare_fraction_is_inch)?;
+                Ok(format!("{}.line", record::repr(&checked, py)?))
+            }
             None => record::repr(self, py),
         }
     }

@@ -4,7 +4,8 @@ use crate::error;
 use crate::quantity::{self, angles, length_or_lengths, lengths};
 use crate::record::{self, Call, Record, Reduced};
 use crate::units::{Angle, Length};
-use linewright::{Bend, units};
+use crate::{problem::problems, results};
+use linewright::{Bend, Code, Error, Making, Part, Problem, Value, bounds, check, units};
 use pyo3::prelude::*;
 use pyo3::types::PyType;
 
@@ -45,12 +46,41 @@ fn parts(
     bends: Option<&Bound<'_, PyAny>>,
     rotations: Option<&Bound<'_, PyAny>>,
     radius: Option<&Bound<'_, PyAny>>,
+    making: Option<Ways>,
 ) -> PyResult<(Vec<units::Length>, Vec<Bend>)> {
     let lengths = lengths(Some(lengths_of.0), lengths_of.1)?;
-    let (angles, rotations) = (angles(bends, "bends")?, angles(rotations, "rotations")?);
+    let (angles, rotations) = (angles(bends, "bends")?, quantity::rotations(rotations, "rotations")?);
     let radii = length_or_lengths(radius, "radius")?;
-    let bends = error::call(|| Bend::list(&angles, &rotations, &radii))?;
+    let bends = error::call(|| made(Bend::list(&angles, &rotations, &radii)?, making))?;
     Ok((lengths, bends))
+}
+
+/// How bends are made: one way for all, or one each.
+#[derive(FromPyObject)]
+enum Ways {
+    One(String),
+    Each(Vec<String>),
+}
+
+fn made(bends: Vec<Bend>, making: Option<Ways>) -> Result<Vec<Bend>, Error> {
+    let names = match making {
+        None => return Ok(bends),
+        Some(Ways::One(name)) => vec![name; bends.len()],
+        Some(Ways::Each(names)) => names,
+    };
+    if names.len() != bends.len() {
+        return Err(Problem::new(Code::CountMismatch, Part::Field("making".to_owned()))
+            .got(Value::Count(names.len()))
+            .need(Value::Count(bends.len()))
+            .into());
+    }
+    bends.iter().zip(&names).map(|(bend, name)| Ok(bend.made(Making::from_name(name)?))).collect()
+}
+
+fn place(py: Python<'_>, place: &linewright::path::Place) -> PyResult<Py<PyAny>> {
+    let unit = |[x, y, z]: [units::Ratio; 3]| (x.value, y.value, z.value);
+    let parts = (point(place.point), unit(place.direction), unit(place.normal));
+    results::made(py, "Place", parts).map(Bound::unbind)
 }
 
 impl Record for Path {
@@ -59,11 +89,13 @@ impl Record for Path {
         let overlap = self.0.straights().iter().any(|straight| units::to_mm(*straight) < 0.0);
         let (way, lengths) =
             if overlap { ("from_legs", self.legs()?) } else { ("from_straights", self.straights()) };
+        let plain = self.0.bends().iter().all(|bend| bend.making() == Making::Former);
         Call::of(py.get_type::<Self>().getattr(way)?, format!("Path.{way}"))
             .arg(lengths)?
             .named("bends", self.angles())?
             .named("rotations", self.rotations())?
-            .named("radius", self.radii())
+            .named("radius", self.radii())?
+            .given("making", (!plain).then(|| self.making()))
     }
 }
 
@@ -78,15 +110,16 @@ impl Path {
     /// >>> print(lw.Path.from_legs(["100 mm", "100 mm"], bends=["90 deg"], radius="14.3 mm").developed_length)
     /// 193.86 mm
     #[classmethod]
-    #[pyo3(signature = (legs, *, bends=None, rotations=None, radius=None))]
+    #[pyo3(signature = (legs, *, bends=None, rotations=None, radius=None, making=None))]
     fn from_legs(
         _class: &Bound<'_, PyType>,
         legs: &Bound<'_, PyAny>,
         bends: Option<&Bound<'_, PyAny>>,
         rotations: Option<&Bound<'_, PyAny>>,
         radius: Option<&Bound<'_, PyAny>>,
+        making: Option<Ways>,
     ) -> PyResult<Self> {
-        let (legs, bends) = parts((legs, "legs"), bends, rotations, radius)?;
+        let (legs, bends) = parts((legs, "legs"), bends, rotations, radius, making)?;
         error::call(|| linewright::Path::from_legs(&legs, &bends)).map(Path)
     }
 
@@ -98,16 +131,42 @@ impl Path {
     /// >>> print(lw.Path.from_straights(["100 mm", "100 mm"], bends=["180 deg"], radius="14.3 mm").developed_length)
     /// 244.92 mm
     #[classmethod]
-    #[pyo3(signature = (straights, *, bends=None, rotations=None, radius=None))]
+    #[pyo3(signature = (straights, *, bends=None, rotations=None, radius=None, making=None))]
     fn from_straights(
         _class: &Bound<'_, PyType>,
         straights: &Bound<'_, PyAny>,
         bends: Option<&Bound<'_, PyAny>>,
         rotations: Option<&Bound<'_, PyAny>>,
         radius: Option<&Bound<'_, PyAny>>,
+        making: Option<Ways>,
     ) -> PyResult<Self> {
-        let (straights, bends) = parts((straights, "straights"), bends, rotations, radius)?;
+        let (straights, bends) = parts((straights, "straights"), bends, rotations, radius, making)?;
         error::call(|| linewright::Path::from_straights(&straights, &bends)).map(Path)
+    }
+
+    /// A path from its legs as a tape over the outer edges of tube of diameter `od` measures them, outer corner to outer
+    /// corner.
+    ///
+    /// Raises as `Path.from_legs`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> path = lw.Path.from_outer_legs(["102.375 mm", "102.375 mm"], bends=["90 deg"], radius="14.3 mm", od="4.75 mm")
+    /// >>> [str(leg) for leg in path.legs]
+    /// ['100 mm', '100 mm']
+    #[classmethod]
+    #[pyo3(signature = (legs, *, od, bends=None, rotations=None, radius=None, making=None))]
+    fn from_outer_legs(
+        _class: &Bound<'_, PyType>,
+        legs: &Bound<'_, PyAny>,
+        od: &Bound<'_, PyAny>,
+        bends: Option<&Bound<'_, PyAny>>,
+        rotations: Option<&Bound<'_, PyAny>>,
+        radius: Option<&Bound<'_, PyAny>>,
+        making: Option<Ways>,
+    ) -> PyResult<Self> {
+        let od = quantity::length(od, "od")?;
+        let (legs, bends) = parts((legs, "legs"), bends, rotations, radius, making)?;
+        error::call(|| linewright::Path::from_outer_legs(&legs, &bends, od)).map(Path)
     }
 
     /// A path through corner points, each point three lengths, each corner rounded with the radius or its own.
@@ -168,6 +227,70 @@ impl Path {
     #[getter]
     fn radii(&self) -> Vec<Length> {
         all(self.0.bends().iter().map(Bend::radius))
+    }
+
+    /// How each bend is made: "former", "hand" or "mandrel". Only a bend made on the former takes its setting and its
+    /// grip from the bench.
+    #[getter]
+    fn making(&self) -> Vec<&'static str> {
+        self.0.bends().iter().map(|bend| bend.making().name()).collect()
+    }
+
+    /// The place at a station: a distance along the center line from end A. In the path's own pose.
+    ///
+    /// Raises `InputError` (OUT_OF_RANGE beyond either end, and the codes of `read_length`), `QuantityError`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> path = lw.Path.from_straights(["60 mm", "90 mm"], bends=["45 deg"], radius="14.3 mm")
+    /// >>> path.place_at("30 mm").direction
+    /// (1.0, 0.0, 0.0)
+    #[pyo3(signature = (station, /))]
+    fn place_at(&self, station: &Bound<'_, PyAny>) -> PyResult<Py<PyAny>> {
+        let at = quantity::length(station, "station")?;
+        let found = error::call(|| self.0.place_at(at))?;
+        place(station.py(), &found)
+    }
+
+    /// The place at end B, in the path's own pose.
+    #[getter]
+    fn end_place(&self, py: Python<'_>) -> PyResult<Py<PyAny>> {
+        let found = error::compute(|| self.0.end_place())?;
+        place(py, &found)
+    }
+
+    /// The box around tube of diameter `od` along the path, its sides along the axes of the path's own pose.
+    ///
+    /// >>> import linewright as lw
+    /// >>> path = lw.Path.from_straights(["60 mm", "90 mm"], bends=["90 deg"], radius="20 mm")
+    /// >>> [str(side) for side in path.extent("5 mm").size]
+    /// ['85 mm', '115 mm', '5 mm']
+    #[pyo3(signature = (od, /))]
+    fn extent<'py>(&self, od: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+        let diameter = quantity::length(od, "od")?;
+        let found = error::call(|| Ok(self.0.extent(bounds::OD.length(diameter)?)))?;
+        results::made(od.py(), "Extent", (point(found.low), point(found.high), point(found.size())))
+    }
+
+    /// Compares this line, as it shall be, with one that was measured: every straight, bend and turn that differs by
+    /// more than the tolerances is named, and a mirror part is named as that. Empty where they agree.
+    ///
+    /// >>> import linewright as lw
+    /// >>> path = lw.Path.from_straights(["60 mm"] * 3, bends=["45 deg"] * 2, rotations=["90 deg"], radius="14.3 mm")
+    /// >>> [found.code for found in path.compare(path.mirrored(), length="2 mm", angle="2 deg")]
+    /// ['HAND_MISMATCH']
+    #[pyo3(signature = (measured, *, length, angle))]
+    fn compare(
+        &self,
+        measured: &Bound<'_, Path>,
+        length: &Bound<'_, PyAny>,
+        angle: &Bound<'_, PyAny>,
+    ) -> PyResult<Vec<crate::problem::Problem>> {
+        let (length, angle) = (quantity::length(length, "length")?, quantity::angle(angle, "angle")?);
+        let found = error::call(|| {
+            let (length, angle) = (bounds::CLEARANCE.length(length)?, bounds::ANGLE.angle(angle)?);
+            Ok(check::compare(&self.0, &measured.get().0, length, angle))
+        })?;
+        Ok(problems(&found))
     }
 
     /// Length along the center line: straights and arcs.

@@ -10,8 +10,10 @@ use crate::line::Line;
 use crate::problem::{Assumption, Problem, problems};
 use crate::quantity;
 use crate::record::{self, Call, Record, Reduced};
+use crate::results::made;
 use crate::units::{Angle, Length};
-use linewright::{Code, Error, Part, PlanOptions, Side, Value};
+use linewright::check::HandCheck;
+use linewright::{PlanOptions, Side, explain};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 use std::sync::Arc;
@@ -32,7 +34,13 @@ impl Options {
         reserve: Option<&Bound<'_, PyAny>>,
         accept: Option<Vec<(String, String, String)>>,
     ) -> PyResult<Self> {
-        let trim_end = trim_end.map(|name| error::call(|| side(name))).transpose()?;
+        let trim_end = trim_end
+            .map(|name| {
+                error::call(|| {
+                    Side::from_name(name).map_err(|e| e.at(linewright::Part::Field("trim_end".to_owned())))
+                })
+            })
+            .transpose()?;
         let reserve = quantity::length_if(reserve, "reserve")?;
         let accept = accept.unwrap_or_default();
         let core = error::call(|| {
@@ -47,15 +55,6 @@ impl Options {
         })?;
         Ok(Options { trim_end, reserve, accept, core })
     }
-}
-
-fn side(name: &str) -> Result<Side, Error> {
-    [Side::A, Side::B].into_iter().find(|side| side.name() == name).ok_or_else(|| {
-        linewright::Problem::new(Code::UnknownName, Part::Field("trim_end".to_owned()))
-            .got(Value::text(name))
-            .need(Value::text("A or B"))
-            .into()
-    })
 }
 
 /// How a line is made on a bench: made by `Line.plan`.
@@ -211,10 +210,82 @@ impl Plan {
         self.plan.steps().iter().map(Step::of).collect()
     }
 
-    /// The ends in the order in which their nuts are loaded, "A" or "B" each.
+    /// What must be on the tube before each end is closed, in the order in which it goes on.
     #[getter]
-    fn loading(&self) -> Vec<&'static str> {
-        self.plan.loading().into_iter().map(Side::name).collect()
+    fn loading<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyAny>>> {
+        let each = self.plan.loading().into_iter();
+        each.map(|part| made(py, "Loaded", (part.side.name(), part.what, part.facing))).collect()
+    }
+
+    /// Whether the length forgives an error: an end can still be trimmed after the trial fit.
+    #[getter]
+    fn is_forgiving(&self) -> bool {
+        self.plan.is_forgiving()
+    }
+
+    /// For each bend but the first made, the distance that shows best whether its plane was turned rightly.
+    #[getter]
+    fn tape_checks<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyAny>>> {
+        let checks = error::compute(|| self.plan.tape_checks())?;
+        let each = checks.into_iter().map(|check| {
+            let (distance, change) = (Length(check.distance), Length(check.change));
+            made(
+                py,
+                "TapeCheck",
+                (check.bend, check.from.to_string(), check.to.to_string(), distance, change),
+            )
+        });
+        each.collect()
+    }
+
+    /// For each bend but the first made, its turn in every form a bench can use.
+    #[getter]
+    fn turn_checks<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyAny>>> {
+        let checks = error::compute(|| self.plan.turn_checks())?;
+        let each = checks.into_iter().map(|check| {
+            let (rotation, reading, text) = (Angle(check.rotation), Angle(check.reading), check.text());
+            let legs = (check.level_legs[0], check.level_legs[1]);
+            let parts = (check.bend, rotation, check.words, check.clock, legs, check.read_leg, reading, text);
+            made(py, "TurnCheck", parts)
+        });
+        each.collect()
+    }
+
+    /// The look that tells the part from its mirror image; None for a flat line, which has no hand.
+    #[getter]
+    fn hand_check<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
+        let check = error::compute(|| self.plan.hand_check())?;
+        let parts = |c: HandCheck| {
+            made(py, "HandCheck", ((c.level_legs[0], c.level_legs[1]), c.look_leg, c.up, c.text()))
+        };
+        check.map(parts).transpose()
+    }
+
+    /// What it means that the leg of `hand_check` points up, or does not: a problem (HAND_MISMATCH) for the mirror part,
+    /// otherwise None; None also for a flat line.
+    #[pyo3(signature = (*, points_up))]
+    fn hand_problem(&self, points_up: bool) -> PyResult<Option<Problem>> {
+        let found = error::compute(|| self.plan.hand_check().and_then(|check| check.judge(points_up)))?;
+        Ok(found.map(Problem))
+    }
+
+    /// The sum that makes a figure, line by line; the terms, rounded to 0.1 mm, add up to the figure shown. A figure is
+    /// "finished length", "cut length", "mark 2", "setting 3", "end A flare after", "end A flare before" or
+    /// "end B assembled".
+    ///
+    /// Raises `UnknownNameError`, `InputError` (NOT_KNOWN) where the plan does not know the figure.
+    #[pyo3(signature = (figure, /))]
+    fn explain(&self, figure: &str) -> PyResult<String> {
+        error::call(|| explain::explain(&self.plan, explain::Figure::from_name(figure)?))
+    }
+
+    /// Only what changed from this plan to another; empty for equal plans.
+    #[pyo3(signature = (other, /))]
+    fn changes<'py>(&self, other: &Bound<'py, Plan>) -> PyResult<Vec<Bound<'py, PyAny>>> {
+        let found = error::compute(|| explain::changes(&self.plan, &other.get().plan))?;
+        let change =
+            |change: explain::Change| made(other.py(), "Change", (change.what, change.before, change.after));
+        found.into_iter().map(change).collect()
     }
 
     /// Everything found, the worst first.

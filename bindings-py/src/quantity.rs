@@ -5,7 +5,7 @@
 
 use crate::error::{call, input, wrong_type};
 use crate::units::{Angle, Length};
-use linewright::units::{read_angle, read_length, to_mm, to_rad};
+use linewright::units::{read_angle, read_length, read_rotation, to_mm, to_rad};
 use linewright::{Code, Error, Part, Problem, Value, units};
 use pyo3::intern;
 use pyo3::prelude::*;
@@ -38,6 +38,8 @@ const ANGLE: Kind<units::Angle> = Kind {
     name: "an angle",
 };
 
+const ROTATION: Kind<units::Angle> = Kind { read: read_rotation, ..ANGLE };
+
 /// The length in an argument.
 pub(crate) fn length(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::Length> {
     LENGTH.take(value, field)
@@ -46,6 +48,11 @@ pub(crate) fn length(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::L
 /// The angle in an argument.
 pub(crate) fn angle(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::Angle> {
     ANGLE.take(value, field)
+}
+
+/// The rotation in an argument: an angle, or a place on a clock.
+pub(crate) fn rotation(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::Angle> {
+    ROTATION.take(value, field)
 }
 
 /// The length in an argument that may be None: not known, or not given.
@@ -61,6 +68,11 @@ pub(crate) fn lengths(values: Option<&Bound<'_, PyAny>>, field: &str) -> PyResul
 /// The angles in an argument that is a list.
 pub(crate) fn angles(values: Option<&Bound<'_, PyAny>>, field: &str) -> PyResult<Vec<units::Angle>> {
     list(values, field, angle)
+}
+
+/// The rotations in an argument that is a list.
+pub(crate) fn rotations(values: Option<&Bound<'_, PyAny>>, field: &str) -> PyResult<Vec<units::Angle>> {
+    list(values, field, rotation)
 }
 
 /// The lengths in an argument that is one length or a list.

@@ -7,6 +7,8 @@ use crate::plan::{Options, Plan};
 use crate::problem::{Problem, problems};
 use crate::quantity;
 use crate::record::{self, Call, Record, Reduced};
+use linewright::size_lines_in;
+use linewright::units::Notation;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyMapping};
 use std::sync::Arc;
@@ -89,7 +91,8 @@ const STRETCH: usize = 2000;
 ///
 /// `rows` is a data frame, or anything that gives a mapping for each line. The columns are the fields of a
 /// `LineDraft`; what stands in them is read as there, a missing value as an empty field. `ignore` names columns to
-/// leave out. `trim_end`, `reserve` and `accept` are those of `Line.plan`.
+/// leave out. `trim_end`, `reserve` and `accept` are those of `Line.plan`, `decimal_comma` and `bare_fraction_is_inch`
+/// those of `LineDraft.check`; a decimal comma in one row counts for all.
 ///
 /// Raises `UnknownNameError` for a column that is no field, `InputError` and `QuantityError` as `Line.plan`.
 ///
@@ -105,7 +108,9 @@ const STRETCH: usize = 2000;
 /// >>> sized[1].plan is None, sized[1].problems[0].id
 /// (True, 'UNIT_MISSING@field od')
 #[pyfunction]
-#[pyo3(signature = (rows, *, bench, trim_end=None, reserve=None, accept=None, ignore=None))]
+#[pyo3(signature = (rows, *, bench, trim_end=None, reserve=None, accept=None, ignore=None,
+    decimal_comma=false, bare_fraction_is_inch=false))]
+#[expect(clippy::too_many_arguments, reason = "one for each argument, all of them named")]
 pub(crate) fn size_lines(
     rows: &Bound<'_, PyAny>,
     bench: &Bound<'_, Bench>,
@@ -113,20 +118,24 @@ pub(crate) fn size_lines(
     reserve: Option<&Bound<'_, PyAny>>,
     accept: Option<Vec<(String, String, String)>>,
     ignore: Option<Vec<String>>,
+    decimal_comma: bool,
+    bare_fraction_is_inch: bool,
 ) -> PyResult<Vec<SizedLine>> {
     let py = rows.py();
     let options = Arc::new(Options::read(trim_end, reserve, accept)?);
-    let mut batch = Batch { bench: Arc::new(bench.get().0.clone()), options, sized: Vec::new() };
     let ignored = ignore.unwrap_or_default();
     let mut drafts = Vec::new();
     for (i, row) in records(rows)?.try_iter()?.enumerate() {
         drafts.push(draft_of_row(&row?, i + 1, &ignored)?);
-        if drafts.len() == STRETCH {
-            batch.size(py, &drafts)?;
-            drafts.clear();
-        }
     }
-    batch.size(py, &drafts)?;
+    // What one row shows of the file's notation counts for all.
+    let known = Notation { decimal_comma, bare_fraction_is_inch };
+    let notation = drafts.iter().fold(known, |notation, draft| draft.notation(notation));
+    let bench = Arc::new(bench.get().0.clone());
+    let mut batch = Batch { bench, options, notation, sized: Vec::new() };
+    for stretch in drafts.chunks(STRETCH) {
+        batch.size(py, stretch)?;
+    }
     Ok(batch.sized)
 }
 
@@ -134,6 +143,7 @@ pub(crate) fn size_lines(
 struct Batch {
     bench: Arc<linewright::Bench>,
     options: Arc<Options>,
+    notation: Notation,
     sized: Vec<SizedLine>,
 }
 
@@ -142,10 +152,11 @@ impl Batch {
     fn size(&mut self, py: Python<'_>, drafts: &[linewright::LineDraft]) -> PyResult<()> {
         py.check_signals()?;
         let before = self.sized.len();
-        let compute = || error::compute(|| linewright::size_lines(drafts, &self.bench, &self.options.core));
+        let size = || size_lines_in(drafts, &self.bench, &self.options.core, self.notation);
+        let compute = || error::compute(size);
         for (line, draft) in py.detach(compute)?.into_iter().zip(drafts) {
             let plan = line.plan.map(|plan| {
-                let line = Line::of_draft(plan.line().clone(), &LineDraft(draft.clone()));
+                let line = Line::of_draft(plan.line().clone(), &LineDraft(draft.clone()), self.notation);
                 Plan::of(plan, line, Arc::clone(&self.bench), Arc::clone(&self.options))
             });
             let row = before + line.row;

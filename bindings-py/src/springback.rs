@@ -94,7 +94,7 @@ impl Springback {
 
     /// The angle to bend to so that the wanted angle remains. Not rounded.
     ///
-    /// Raises as `read_angle`, and `QuantityError` for a bare number.
+    /// Raises `InputError` (OUT_OF_RANGE and the codes of `read_angle`), `QuantityError` for a bare number.
     ///
     /// >>> import linewright as lw
     /// >>> print(lw.Springback(constant="1 deg", proportional=0).setting("90 deg"))
@@ -102,7 +102,7 @@ impl Springback {
     #[pyo3(signature = (wanted, /))]
     fn setting(&self, wanted: &Bound<'_, PyAny>) -> PyResult<Angle> {
         let wanted = quantity::angle(wanted, "wanted")?;
-        error::compute(|| self.0.setting(wanted)).map(Angle)
+        error::call(|| self.0.setting(wanted)).map(Angle)
     }
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {

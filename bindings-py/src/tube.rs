@@ -113,7 +113,7 @@ impl Tube {
     #[pyo3(signature = (length, /))]
     fn bore_volume_ml(&self, length: &Bound<'_, PyAny>) -> PyResult<f64> {
         let length = quantity::length(length, "length")?;
-        error::compute(|| to_ml(self.0.bore_volume(length)))
+        error::call(|| self.0.bore_volume(length)).map(to_ml)
     }
 
     /// Mass of a length of empty tube in grams, without coating; None where the material's density is not known.
@@ -125,7 +125,7 @@ impl Tube {
     #[pyo3(signature = (length, /))]
     fn mass_g(&self, length: &Bound<'_, PyAny>) -> PyResult<Option<f64>> {
         let length = quantity::length(length, "length")?;
-        error::compute(|| self.0.mass(length).map(|mass| to_g(mass.value)))
+        error::call(|| self.0.mass(length)).map(|mass| mass.map(|mass| to_g(mass.value)))
     }
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {

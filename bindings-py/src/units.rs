@@ -2,7 +2,7 @@
 
 use crate::record::{self, Call, Record, Reduced};
 use crate::{error, quantity};
-use linewright::units::{self, to_deg, to_mm, to_rad};
+use linewright::units::{self, to_deg, to_inch, to_mm, to_rad};
 use pyo3::prelude::*;
 use pyo3::types::PyFloat;
 
@@ -38,8 +38,13 @@ impl Length {
     /// The number of inches.
     #[getter]
     fn inch(&self) -> f64 {
-        // The way back of the core's constructor: 254 has an exact binary form, 25.4 has not.
-        to_mm(self.0) * 10.0 / 254.0
+        to_inch(self.0)
+    }
+
+    /// The length with every digit, which `read_length` gives back bit for bit.
+    #[getter]
+    fn exact(&self) -> String {
+        units::exact_length_text(self.0)
     }
 
     /// The number of meters.
@@ -101,6 +106,12 @@ impl Angle {
     #[getter]
     fn deg(&self) -> f64 {
         to_deg(self.0)
+    }
+
+    /// The angle with every digit of its degrees, which `read_angle` gives back.
+    #[getter]
+    fn exact(&self) -> String {
+        units::exact_angle_text(self.0)
     }
 
     /// The number of radians.
@@ -209,10 +220,36 @@ pub(crate) fn read_length(text: &str) -> PyResult<Length> {
     error::call(|| units::read_length(text)).map(Length)
 }
 
-/// Reads what people write for an angle: `90 deg`, `1.5708 rad`, `0.25 turn`, `150 deg included` (a bend of 30
-/// degrees), and for rotations `3 o'clock` (90 degrees).
+/// Reads the rotation of a bend plane: an angle with its sign, or `3 o'clock` for a quarter turn clockwise.
 ///
-/// Raises `InputError`, with the codes of `read_length`.
+/// Raises `InputError`, with the codes of `read_length`; WRONG_KIND for an included angle.
+///
+/// >>> import linewright as lw
+/// >>> lw.read_rotation("9 o'clock")
+/// deg(-90.0)
+#[pyfunction]
+#[pyo3(signature = (text, /))]
+pub(crate) fn read_rotation(text: &str) -> PyResult<Angle> {
+    error::call(|| units::read_rotation(text)).map(Angle)
+}
+
+/// Reads a length with its uncertainty. Both numbers need their unit.
+///
+/// Raises `InputError`, with the codes of `read_length`; OUT_OF_RANGE for a negative uncertainty.
+///
+/// >>> import linewright as lw
+/// >>> lw.read_tolerance("9.45 mm +- 0.05 mm")
+/// (mm(9.45), mm(0.05))
+#[pyfunction]
+#[pyo3(signature = (text, /))]
+pub(crate) fn read_tolerance(text: &str) -> PyResult<(Length, Length)> {
+    error::call(|| units::read_tolerance(text)).map(|(value, plus_minus)| (Length(value), Length(plus_minus)))
+}
+
+/// Reads what people write for an angle: `90 deg`, `1.5708 rad`, `0.25 turn`, `150 deg included` (a bend of 30
+/// degrees).
+///
+/// Raises `InputError`, with the codes of `read_length`; WRONG_KIND for a place on a clock, which is for rotations.
 ///
 /// >>> import linewright as lw
 /// >>> lw.read_angle("150 deg included")

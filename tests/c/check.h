@@ -34,6 +34,22 @@ static inline void check_status(lw_status got, lw_status want, const char *what,
 #define EXPECT(status, call) check_status((call), (status), #call, __LINE__)
 #define OK(call) EXPECT(LW_OK, call)
 
+/* The last failure names the argument. */
+static inline void refuses(const char *argument, lw_status status, const char *what, int line) {
+    char text[512] = "";
+    char wanted[64];
+    size_t need = 0;
+    check_status(status, LW_NULL_ARGUMENT, what, line);
+    sprintf(wanted, "field %s: ", argument);
+    lw_last_error_text(text, sizeof text, &need);
+    check(strstr(text, wanted) != NULL, what, line);
+}
+#define REFUSES(argument, call) refuses(argument, call, #call, __LINE__)
+/* Asking about the last failure leaves it as it is. */
+#define REFUSES_QUIETLY(argument, call) check_status(call, LW_NULL_ARGUMENT, #call, __LINE__)
+/* This argument may be NULL. */
+#define ALLOWS(argument, call) check_status(call, LW_OK, #call, __LINE__)
+
 /* Ends a program: what it did, and whether all was well. */
 static inline int verdict(const char *program) {
     printf("%s: %d checks, %d failures\n", program, checks, failures);

@@ -1,22 +1,6 @@
 /* Every function with NULL for each of its pointers in turn: refused by the name of the argument, never a crash. */
 #include "check.h"
 
-/* The last failure names the argument. */
-static void refuses(const char *argument, lw_status status, const char *what, int line) {
-    char text[512] = "";
-    char wanted[64];
-    size_t need = 0;
-    check_status(status, LW_NULL_ARGUMENT, what, line);
-    sprintf(wanted, "field %s: ", argument);
-    lw_last_error_text(text, sizeof text, &need);
-    check(strstr(text, wanted) != NULL, what, line);
-}
-#define REFUSES(argument, call) refuses(argument, call, #call, __LINE__)
-/* Asking about the last failure leaves it as it is. */
-#define REFUSES_QUIETLY(argument, call) check_status(call, LW_NULL_ARGUMENT, #call, __LINE__)
-/* This argument may be NULL. */
-#define ALLOWS(argument, call) check_status(call, LW_OK, #call, __LINE__)
-
 /* What the functions work on. */
 static lw_tube *tube;
 static lw_path *path;

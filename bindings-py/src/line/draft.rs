@@ -6,6 +6,7 @@ use crate::problem::{Problem, problems};
 use crate::record::{self, Call, Record, Reduced};
 use crate::typed::typed;
 use linewright::line::FIELDS;
+use linewright::units::Notation;
 use linewright::{Code, Part, Value};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -148,9 +149,14 @@ impl LineDraft {
     /// True
     /// >>> print(checked.problems[0].id)
     /// FIELD_MISSING@field material
-    pub(crate) fn check(&self) -> PyResult<Draft> {
-        let checked = error::compute(|| self.0.check())?;
-        Ok(Draft { draft: self.clone(), checked })
+    ///
+    /// `decimal_comma` says that the file the draft is from uses decimal commas, so that "1.500 mm" is doubtful;
+    /// `bare_fraction_is_inch` that a bare fraction in a field for tube sizes is inches, which is then assumed.
+    #[pyo3(signature = (*, decimal_comma=false, bare_fraction_is_inch=false))]
+    pub(crate) fn check(&self, decimal_comma: bool, bare_fraction_is_inch: bool) -> PyResult<Draft> {
+        let notation = Notation { decimal_comma, bare_fraction_is_inch };
+        let checked = error::compute(|| self.0.check_in(notation))?;
+        Ok(Draft { draft: self.clone(), notation, checked })
     }
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
@@ -175,12 +181,16 @@ impl LineDraft {
 #[derive(Clone, PartialEq)]
 pub(crate) struct Draft {
     draft: LineDraft,
+    notation: Notation,
     checked: linewright::line::Draft,
 }
 
 impl Record for Draft {
     fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
-        Call::method(&Bound::new(py, self.draft.clone())?.into_any(), "check")
+        let Notation { decimal_comma, bare_fraction_is_inch } = self.notation;
+        Call::method(&Bound::new(py, self.draft.clone())?.into_any(), "check")?
+            .given("decimal_comma", decimal_comma.then_some(true))?
+            .given("bare_fraction_is_inch", bare_fraction_is_inch.then_some(true))
     }
 }
 
@@ -189,7 +199,7 @@ impl Draft {
     /// The line; None where something was refused.
     #[getter]
     fn line(&self) -> Option<Line> {
-        self.checked.line.clone().map(|line| Line::of_draft(line, &self.draft))
+        self.checked.line.clone().map(|line| Line::of_draft(line, &self.draft, self.notation))
     }
 
     /// Everything found, the worst first.

@@ -24,7 +24,12 @@ pub(crate) struct PlannedBend {
     from_raw_end: Option<Length>,
     /// The same place from the finished flare face at which work starts.
     from_flare_face: Length,
-    /// What the tool is bent to; None where not known.
+    /// From the end of the bend made before it to the start of this one, for marking again after each bend; for the first
+    /// bend made it is the mark itself.
+    from_last_bend: Option<Length>,
+    /// How it is made: "former", "hand" or "mandrel".
+    making: String,
+    /// What the tool is bent to; None where not known, and for a bend that is not made on the former.
     setting: Option<Angle>,
 }
 
@@ -38,6 +43,8 @@ impl PlannedBend {
             mark: bend.mark.map(Length),
             from_raw_end: bend.from_raw_end.map(Length),
             from_flare_face: Length(bend.from_flare_face),
+            from_last_bend: bend.from_last_bend.map(Length),
+            making: bend.making.name().to_owned(),
             setting: bend.setting.map(Angle),
         }
     }
@@ -53,6 +60,8 @@ impl Record for PlannedBend {
             .named("mark", self.mark)?
             .named("from_raw_end", self.from_raw_end)?
             .named("from_flare_face", self.from_flare_face)?
+            .named("from_last_bend", self.from_last_bend)?
+            .named("making", &self.making)?
             .named("setting", self.setting)
     }
 }
@@ -60,7 +69,8 @@ impl Record for PlannedBend {
 #[pymethods]
 impl PlannedBend {
     #[new]
-    #[pyo3(signature = (*, number, angle, rotation, radius, mark, from_raw_end, from_flare_face, setting))]
+    #[pyo3(signature = (*, number, angle, rotation, radius, mark, from_raw_end, from_flare_face, from_last_bend, making,
+        setting))]
     #[expect(clippy::too_many_arguments, reason = "one for each attribute, all of them named")]
     fn new(
         number: usize,
@@ -70,9 +80,22 @@ impl PlannedBend {
         mark: Option<Length>,
         from_raw_end: Option<Length>,
         from_flare_face: Length,
+        from_last_bend: Option<Length>,
+        making: String,
         setting: Option<Angle>,
     ) -> Self {
-        PlannedBend { number, angle, rotation, radius, mark, from_raw_end, from_flare_face, setting }
+        PlannedBend {
+            number,
+            angle,
+            rotation,
+            radius,
+            mark,
+            from_raw_end,
+            from_flare_face,
+            from_last_bend,
+            making,
+            setting,
+        }
     }
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {

@@ -1,0 +1,120 @@
+"""Answers that consist of named parts: frozen, and written as the call that makes them again."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+if TYPE_CHECKING:
+    from ._native import Angle, Assumption, Length, Problem
+
+Point = tuple["Length", "Length", "Length"]
+Vector = tuple[float, float, float]
+
+
+class Loaded(NamedTuple):
+    """Something to be loaded onto the tube before an end is closed."""
+
+    side: str
+    what: str
+    facing: str
+
+
+class TapeCheck(NamedTuple):
+    """The distance that shows best whether the plane of a bend was turned rightly.
+
+    `change` is how much it changes at the least when the turn is 10 degrees off; where that is less than a tape shows,
+    the turn must be checked by its angle.
+    """
+
+    bend: int
+    start: str
+    end: str
+    distance: Length
+    change: Length
+
+
+class TurnCheck(NamedTuple):
+    """The turn of a bend in every form a bench can use; `words` only for whole quarters."""
+
+    bend: int
+    rotation: Angle
+    words: str | None
+    clock: str
+    level_legs: tuple[int, int]
+    read_leg: int
+    reading: Angle
+    text: str
+
+
+class HandCheck(NamedTuple):
+    """The look that tells a part from its mirror image: whether a leg points up while an earlier bend lies flat."""
+
+    level_legs: tuple[int, int]
+    look_leg: int
+    up: bool
+    text: str
+
+
+class Change(NamedTuple):
+    """One difference between two plans."""
+
+    what: str
+    before: str
+    after: str
+
+
+class Place(NamedTuple):
+    """A place on a path: the point, the direction from A to B and the normal of the bend plane, of length one."""
+
+    point: Point
+    direction: Vector
+    normal: Vector
+
+
+class Extent(NamedTuple):
+    """The box that a line fills: its corners with the smallest and the largest coordinates, and its sides."""
+
+    low: Point
+    high: Point
+    size: Point
+
+
+class Clip(NamedTuple):
+    """A clip: its distance along the center line from end A, and the bend it falls into, if it does."""
+
+    station: Length
+    in_bend: int | None
+
+
+class Clips(NamedTuple):
+    """The clips of a line, and what is worth knowing about them."""
+
+    clips: list[Clip]
+    problems: list[Problem]
+
+
+class ClipRule(NamedTuple):
+    """How far apart clips may be, how far from an end, and where that was read. Local codes rule over it."""
+
+    spacing: Length
+    from_end: Length
+    source: str
+
+
+class TapeCut(NamedTuple):
+    """A cut length at a stated chance of being long enough, the terms it is the sum of, and what it rests on."""
+
+    length: Length
+    rounded: Length
+    sigma: Length
+    chance: float
+    floor_acts: bool
+    terms: list[tuple[str, Length]]
+    assumptions: list[Assumption]
+
+    def __str__(self) -> str:
+        """The sum, the cut length in whole millimeters, and every assumption."""
+        rows = [f"{what:<44}{length.mm:>10.1f} mm" for what, length in self.terms]
+        rows.append(f"= {self.length.mm:.1f} mm, cut {self.rounded.mm:.0f} mm: long enough with a chance of {self.chance:g}")
+        rows += [f"assumed {assumption}" for assumption in self.assumptions]
+        return "\n".join(rows)
