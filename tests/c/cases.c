@@ -1,5 +1,5 @@
 /* Answers conformance cases from the standard input; see cases.h for their form. */
-#include "cases.h"
+#include "cases_more.h"
 
 /* What a case makes on its way; freed when it is answered. */
 static struct {
@@ -126,20 +126,109 @@ static lw_status put_path(void) {
     return LW_OK;
 }
 
-static lw_status path(void) {
+static lw_status make_path(void) {
     static lw_length lengths[MOST_ITEMS], radii[MOST_ITEMS];
     static lw_angle bends[MOST_ITEMS], rotations[MOST_ITEMS];
-    size_t n_lengths, n_bends, n_rotations, n_radii;
-    double xyz_mm[3];
-    TRY(read_lengths(has("legs") ? "legs" : "straights", lengths, &n_lengths));
+    const char *way = has("legs") ? "legs" : has("outer_legs") ? "outer_legs" : "straights";
+    const char *rest = value("making");
+    size_t n_lengths, n_bends, n_rotations, n_radii, i;
+    char text[LONGEST_TEXT];
+    lw_length od;
+    TRY(read_lengths(way, lengths, &n_lengths));
     TRY(read_angles("bends", bends, &n_bends));
-    TRY(read_angles("rotations", rotations, &n_rotations));
+    TRY(read_rotations("rotations", rotations, &n_rotations));
     TRY(read_lengths("radius", radii, &n_radii));
-    TRY((has("legs") ? lw_path_from_legs : lw_path_from_straights)(
-        lengths, n_lengths, bends, n_bends, rotations, n_rotations, radii, n_radii, &made.path));
+    if (has("outer_legs")) {
+        TRY(lw_length_read(value("od"), &od));
+        TRY(lw_path_from_outer_legs(lengths, n_lengths, bends, n_bends, rotations, n_rotations, radii, n_radii, od,
+                                    &made.path));
+    } else {
+        TRY((has("legs") ? lw_path_from_legs : lw_path_from_straights)(
+            lengths, n_lengths, bends, n_bends, rotations, n_rotations, radii, n_radii, &made.path));
+    }
+    for (i = 0; next(&rest, i, text); i += 1) {
+        TRY(lw_path_set_making(made.path, i, text));
+    }
+    return LW_OK;
+}
+
+static lw_status put_three(const char *key, const double *numbers) {
+    put("%s\t%.17g;%.17g;%.17g\n", key, numbers[0], numbers[1], numbers[2]);
+    return LW_OK;
+}
+
+/* The rotations of another path that was made of the case's. */
+static lw_status put_rotations(const char *key, lw_path *other) {
+    lw_angle angle = {0.0};
+    lw_status status = LW_OK;
+    size_t bends, i;
+    TRY(lw_path_bend_count(made.path, &bends));
+    put("%s\t", key);
+    for (i = 1; i < bends && status == LW_OK; i += 1) {
+        const lw_status known = lw_path_rotation(other, i, &angle);
+        status = put_item(i - 1, known, angle.deg);
+    }
+    put("\n");
+    lw_path_free(other);
+    return status;
+}
+
+static lw_status path(void) {
+    double xyz_mm[3], high_mm[3];
+    lw_path *other = NULL;
+    lw_length length = {0.0};
+    size_t bends, i;
+    TRY(make_path());
     TRY(put_path());
     TRY(lw_path_end_point_mm(made.path, xyz_mm));
-    put("end_point_mm\t%.17g;%.17g;%.17g\n", xyz_mm[0], xyz_mm[1], xyz_mm[2]);
+    TRY(put_three("end_point_mm", xyz_mm));
+    TRY(lw_path_reversed(made.path, &other));
+    TRY(put_rotations("reversed_rotations_deg", other));
+    TRY(lw_path_mirrored(made.path, &other));
+    TRY(put_rotations("mirrored_rotations_deg", other));
+    TRY(lw_path_bend_count(made.path, &bends));
+    if (lw_path_total_gain(made.path, &length) == LW_OK) {
+        const double gain_mm = length.mm;
+        put("legs_mm\t");
+        for (i = 0; i <= bends; i += 1) {
+            const lw_status status = lw_path_leg(made.path, i, &length);
+            TRY(put_item(i, status, length.mm));
+        }
+        put("\n");
+        put_number("total_gain_mm", gain_mm);
+    }
+    if (has("od")) {
+        TRY(lw_length_read(value("od"), &length));
+        TRY(lw_path_extent_mm(made.path, length, xyz_mm, high_mm));
+        TRY(put_three("extent_low_mm", xyz_mm));
+        TRY(put_three("extent_high_mm", high_mm));
+    }
+    return LW_OK;
+}
+
+static lw_status place(void) {
+    double xyz_mm[3], direction[3];
+    lw_length station;
+    TRY(make_path());
+    TRY(lw_length_read(value("station"), &station));
+    TRY(lw_path_place_at(made.path, station, xyz_mm, direction));
+    TRY(put_three("point_mm", xyz_mm));
+    return put_three("direction_1", direction);
+}
+
+static lw_status clips(void) {
+    static lw_length stations[MOST_ITEMS];
+    lw_length spacing, from_end;
+    size_t count, i;
+    TRY(make_path());
+    TRY(lw_length_read(value("spacing"), &spacing));
+    TRY(lw_length_read(value("from_end"), &from_end));
+    TRY(lw_clip_stations(made.path, spacing, from_end, stations, MOST_ITEMS, &count));
+    put("stations_mm\t");
+    for (i = 0; i < count; i += 1) {
+        TRY(put_item(i, LW_OK, stations[i].mm));
+    }
+    put("\n");
     return LW_OK;
 }
 
@@ -349,7 +438,8 @@ static lw_status put_plan(void) {
     TRY(put_problems(made.problems));
     TRY(lw_plan_assumption_count(made.plan, &count));
     put("assumptions\t%lu\n", (unsigned long)count);
-    return put_steps();
+    TRY(put_steps());
+    return put_checks(made.plan);
 }
 
 static lw_status plan(void) {
@@ -378,6 +468,8 @@ static lw_status run(void) {
     } operations[] = {
         {"read_length", read_length}, {"read_angle", read_angle}, {"thread", thread}, {"bend", bend},
         {"tube", tube}, {"springback", springback}, {"path", path}, {"vertices", vertices}, {"plan", plan},
+        {"read_rotation", read_rotation}, {"tolerance", tolerance}, {"place", place}, {"nut", nut}, {"tape", tape},
+        {"clips", clips}, {"clips_to_buy", clips_to_buy}, {"flare_trial", flare_trial}, {"turn", turn},
     };
     size_t i;
     for (i = 0; i < sizeof operations / sizeof operations[0]; i += 1) {

@@ -133,6 +133,15 @@ static lw_status read_angles(const char *key, lw_angle *angles, size_t *count) {
     return LW_OK;
 }
 
+static lw_status read_rotations(const char *key, lw_angle *rotations, size_t *count) {
+    const char *rest = value(key);
+    char text[LONGEST_TEXT];
+    for (*count = 0; next(&rest, *count, text); *count += 1) {
+        TRY(lw_rotation_read(text, &rotations[*count]));
+    }
+    return LW_OK;
+}
+
 /* Prints the answer, or the code that an operation ended with, and forgets the case. */
 static void finish(lw_status status) {
     char name[LONGEST_TEXT];

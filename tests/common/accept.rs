@@ -15,6 +15,15 @@ pub enum Accept {
     Path(Path),
     Vertices(Vertices),
     Plan(Box<Plan>),
+    ReadRotation(Text),
+    Tolerance(Text),
+    Place(Place),
+    Nut(Nut),
+    Tape(Tape),
+    Clips(Clips),
+    ClipsToBuy(ClipsToBuy),
+    FlareTrial(FlareTrial),
+    Turn(Turn),
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -46,18 +55,80 @@ pub struct Springback {
     pub wanted: String,
 }
 
-/// Either legs or straights.
+/// One of legs, straights and outer legs; outer legs need the diameter, and with it the box is answered.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Path {
     pub legs: Option<Vec<String>>,
     pub straights: Option<Vec<String>>,
+    pub outer_legs: Option<Vec<String>>,
+    pub od: Option<String>,
+    #[serde(default)]
+    pub making: Vec<String>,
     #[serde(default)]
     pub bends: Vec<String>,
     #[serde(default)]
     pub rotations: Vec<String>,
     #[serde(default)]
     pub radius: Vec<String>,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Place {
+    pub path: Path,
+    pub station: String,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Nut {
+    pub length: String,
+    pub bore: String,
+    pub od: String,
+    pub across_flats: Option<String>,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Tape {
+    pub measured: String,
+    pub bends: usize,
+    pub laid: String,
+    pub od: String,
+    pub chance: f64,
+    pub radius: Option<String>,
+    pub total_angle: Option<String>,
+    pub flares: Option<[String; 2]>,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Clips {
+    pub path: Path,
+    pub spacing: String,
+    pub from_end: String,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ClipsToBuy {
+    pub needed: usize,
+    pub reusable: usize,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct FlareTrial {
+    pub before: String,
+    pub after: String,
+}
+
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Turn {
+    pub rotation: String,
+    pub bend: String,
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -112,6 +183,14 @@ pub struct FlareTool {
     pub cut_spare: Option<String>,
 }
 
+impl Path {
+    fn check(&self) -> Result<(), String> {
+        let ways =
+            [&self.legs, &self.straights, &self.outer_legs].into_iter().filter(|way| way.is_some()).count();
+        if ways == 1 { Ok(()) } else { Err("a path has one of legs, straights and outer_legs".to_owned()) }
+    }
+}
+
 impl Accept {
     /// The input of the operation of that name.
     pub fn read(operation: &str, accept: toml::Table) -> Result<Accept, String> {
@@ -127,13 +206,28 @@ impl Accept {
             "springback" => Accept::Springback(of(accept)?),
             "path" => {
                 let path: Path = of(accept)?;
-                if path.legs.is_some() == path.straights.is_some() {
-                    return Err("a path has either legs or straights".to_owned());
-                }
+                path.check()?;
                 Accept::Path(path)
             }
             "vertices" => Accept::Vertices(of(accept)?),
             "plan" => Accept::Plan(Box::new(of(accept)?)),
+            "read_rotation" => Accept::ReadRotation(of(accept)?),
+            "tolerance" => Accept::Tolerance(of(accept)?),
+            "place" => {
+                let place: Place = of(accept)?;
+                place.path.check()?;
+                Accept::Place(place)
+            }
+            "nut" => Accept::Nut(of(accept)?),
+            "tape" => Accept::Tape(of(accept)?),
+            "clips" => {
+                let clips: Clips = of(accept)?;
+                clips.path.check()?;
+                Accept::Clips(clips)
+            }
+            "clips_to_buy" => Accept::ClipsToBuy(of(accept)?),
+            "flare_trial" => Accept::FlareTrial(of(accept)?),
+            "turn" => Accept::Turn(of(accept)?),
             other => return Err(format!("unknown operation {other}")),
         })
     }
@@ -147,9 +241,28 @@ impl Accept {
             Accept::Bend(_) => &["arc_mm", "tangent_length_mm", "gain_mm"],
             Accept::Tube(_) => &["bore_mm", "volume_ml", "mass_g"],
             Accept::Springback(_) => &["setting_deg", "constant_deg", "proportional"],
-            Accept::Path(_) => {
-                &["developed_length_mm", "straights_mm", "angles_deg", "rotations_deg", "end_point_mm"]
-            }
+            Accept::Path(_) => &[
+                "developed_length_mm",
+                "straights_mm",
+                "angles_deg",
+                "rotations_deg",
+                "end_point_mm",
+                "reversed_rotations_deg",
+                "mirrored_rotations_deg",
+                "legs_mm",
+                "total_gain_mm",
+                "extent_low_mm",
+                "extent_high_mm",
+            ],
+            Accept::ReadRotation(_) => &["value_deg"],
+            Accept::Tolerance(_) => &["value_mm", "plus_minus_mm"],
+            Accept::Place(_) => &["point_mm", "direction_1"],
+            Accept::Nut(_) => &["tightest_curve_mm", "across_corners_mm"],
+            Accept::Tape(_) => &["length_mm", "rounded_mm", "sigma_mm", "floor_acts"],
+            Accept::Clips(_) => &["stations_mm"],
+            Accept::ClipsToBuy(_) => &["buy", "spares"],
+            Accept::FlareTrial(_) => &["net_shortening_mm"],
+            Accept::Turn(_) => &["words", "clock", "inclinometer_deg"],
             Accept::Vertices(_) => &["straights_mm", "angles_deg", "rotations_deg", "developed_length_mm"],
             Accept::Plan(_) => &[
                 "finished_length_mm",
@@ -169,6 +282,12 @@ impl Accept {
                 "problems",
                 "assumptions",
                 "steps",
+                "loading",
+                "forgiving",
+                "from_last_mm",
+                "tape_checks",
+                "tape_changes_mm",
+                "hand",
             ],
         }
     }

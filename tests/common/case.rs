@@ -189,7 +189,7 @@ fn item(value: &toml::Value) -> Result<Item, String> {
 
 /// The unit that a key's suffix names; a plain ratio is in "1", and what is counted or named has none.
 fn unit_of(key: &str) -> Option<&'static str> {
-    if key == "proportional" {
+    if key == "proportional" || key == "direction_1" {
         return Some("1");
     }
     ["mm", "deg", "ml", "g"].into_iter().find(|unit| key.ends_with(&format!("_{unit}")))

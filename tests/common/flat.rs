@@ -44,9 +44,11 @@ fn lines(accept: &Accept) -> Vec<(String, String)> {
     let mut lines = Vec::new();
     let mut put = |key: &str, value: &str| lines.push((key.to_owned(), value.to_owned()));
     match accept {
-        Accept::ReadLength(input) | Accept::ReadAngle(input) | Accept::Thread(input) => {
-            put("text", &input.text)
-        }
+        Accept::ReadLength(input)
+        | Accept::ReadAngle(input)
+        | Accept::ReadRotation(input)
+        | Accept::Tolerance(input)
+        | Accept::Thread(input) => put("text", &input.text),
         Accept::Bend(input) => {
             put("radius", &input.radius);
             put("angle", &input.angle);
@@ -61,13 +63,46 @@ fn lines(accept: &Accept) -> Vec<(String, String)> {
             put("trials", &trials(&input.trials));
             put("wanted", &input.wanted);
         }
-        Accept::Path(input) => {
-            for (key, list) in [("legs", &input.legs), ("straights", &input.straights)] {
-                list.iter().for_each(|list| put(key, &list.join(";")));
+        Accept::Path(input) => path(input, &mut put),
+        Accept::Place(input) => {
+            path(&input.path, &mut put);
+            put("station", &input.station);
+        }
+        Accept::Clips(input) => {
+            path(&input.path, &mut put);
+            put("spacing", &input.spacing);
+            put("from_end", &input.from_end);
+        }
+        Accept::Nut(input) => {
+            put("length", &input.length);
+            put("bore", &input.bore);
+            put("od", &input.od);
+            input.across_flats.iter().for_each(|flats| put("across_flats", flats));
+        }
+        Accept::Tape(input) => {
+            put("measured", &input.measured);
+            put("bends", &input.bends.to_string());
+            put("laid", &input.laid);
+            put("od", &input.od);
+            put("chance", &input.chance.to_string());
+            input.radius.iter().for_each(|radius| put("radius", radius));
+            input.total_angle.iter().for_each(|total| put("total_angle", total));
+            if let Some([a, b]) = &input.flares {
+                put("flare_a", a);
+                put("flare_b", b);
             }
-            put("bends", &input.bends.join(";"));
-            put("rotations", &input.rotations.join(";"));
-            put("radius", &input.radius.join(";"));
+        }
+        Accept::ClipsToBuy(input) => {
+            put("needed", &input.needed.to_string());
+            put("reusable", &input.reusable.to_string());
+        }
+        Accept::FlareTrial(input) => {
+            put("before", &input.before);
+            put("after", &input.after);
+        }
+        Accept::Turn(input) => {
+            put("rotation", &input.rotation);
+            put("bend", &input.bend);
         }
         Accept::Vertices(input) => {
             let points: Vec<String> = input.points.iter().map(|point| point.join("|")).collect();
@@ -77,6 +112,18 @@ fn lines(accept: &Accept) -> Vec<(String, String)> {
         Accept::Plan(input) => plan(input, &mut put),
     }
     lines
+}
+
+fn path(input: &accept::Path, put: &mut impl FnMut(&str, &str)) {
+    let ways = [("legs", &input.legs), ("straights", &input.straights), ("outer_legs", &input.outer_legs)];
+    for (key, list) in ways {
+        list.iter().for_each(|list| put(key, &list.join(";")));
+    }
+    put("bends", &input.bends.join(";"));
+    put("rotations", &input.rotations.join(";"));
+    put("radius", &input.radius.join(";"));
+    put("making", &input.making.join(";"));
+    input.od.iter().for_each(|od| put("od", od));
 }
 
 fn plan(input: &accept::Plan, put: &mut impl FnMut(&str, &str)) {

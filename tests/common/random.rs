@@ -76,8 +76,8 @@ fn end() -> impl Strategy<Value = End> {
         "an end",
         |(thread, (length, bore), nose, flare, port)| {
             let nut = made(Nut::new(thread, mm(length), mm(bore), nose))?;
-            let port = port.map(|(thread, seat, name)| Port { name, thread, seat });
-            Some(End { nut, flare, port })
+            let port = port.map(|(thread, seat, name)| Port::new(&name, thread, seat));
+            Some(End { port, ..End::new(nut, flare) })
         },
     )
 }

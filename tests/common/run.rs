@@ -2,11 +2,17 @@
 
 use super::accept::{self, Accept};
 use super::answer::{Answer, Value, or_unknown};
+use linewright::clip::{ClipRule, clips_to_buy};
+use linewright::flare::FlareTrial;
 use linewright::plan::{Datum, Minimum};
-use linewright::units::{Angle, Length, read_angle, read_length, to_g, to_ml};
+use linewright::source::Source;
+use linewright::tape::{Laid, TapeLength};
+use linewright::units::{
+    Angle, Length, ratio, read_angle, read_length, read_rotation, read_tolerance, to_g, to_ml,
+};
 use linewright::{
-    Bench, Bend, Error, Flare, FlareTool, Former, LineDraft, Material, Path, Plan, PlanOptions, Side,
-    Springback, Thread, Trial, Tube,
+    Bench, Bend, Error, Flare, FlareTool, Former, LineDraft, Making, Material, Nut, Path, Plan, PlanOptions,
+    Side, Springback, Thread, Trial, Tube, bounds, turn,
 };
 
 /// The answer to a case.
@@ -27,7 +33,84 @@ fn answer(accept: &Accept) -> Result<Vec<(&'static str, Value)>, Error> {
         Accept::Path(input) => path(input),
         Accept::Vertices(input) => vertices(input),
         Accept::Plan(input) => plan(input),
+        Accept::ReadRotation(input) => Ok(vec![("value_deg", Value::deg(read_rotation(&input.text)?))]),
+        Accept::Tolerance(input) => {
+            let (value, plus_minus) = read_tolerance(&input.text)?;
+            Ok(vec![("value_mm", Value::mm(value)), ("plus_minus_mm", Value::mm(plus_minus))])
+        }
+        Accept::Place(input) => place(input),
+        Accept::Nut(input) => nut(input),
+        Accept::Tape(input) => tape(input),
+        Accept::Clips(input) => clips(input),
+        Accept::ClipsToBuy(input) => {
+            let (buy, spares) = clips_to_buy(input.needed, input.reusable);
+            Ok(vec![("buy", Value::word(buy.to_string())), ("spares", Value::word(spares.to_string()))])
+        }
+        Accept::FlareTrial(input) => {
+            let trial = FlareTrial::new(read_length(&input.before)?, read_length(&input.after)?)?;
+            Ok(vec![("net_shortening_mm", Value::mm(trial.net_shortening()))])
+        }
+        Accept::Turn(input) => turn_of(input),
     }
+}
+
+fn place(input: &accept::Place) -> Result<Vec<(&'static str, Value)>, Error> {
+    let place = made(&input.path)?.place_at(read_length(&input.station)?)?;
+    Ok(vec![
+        ("point_mm", Value::mm_list(place.point.map(Some))),
+        ("direction_1", Value(place.direction.map(|part| or_unknown(Some(part.value))).to_vec())),
+    ])
+}
+
+fn nut(input: &accept::Nut) -> Result<Vec<(&'static str, Value)>, Error> {
+    let mut nut = Nut::new(None, read_length(&input.length)?, read_length(&input.bore)?, None)?;
+    if let Some(flats) = &input.across_flats {
+        nut = nut.with_across_flats(read_length(flats)?)?;
+    }
+    let od = bounds::OD.length(read_length(&input.od)?)?;
+    Ok(vec![
+        ("tightest_curve_mm", Value::mm_list([nut.tightest_curve(od)])),
+        ("across_corners_mm", Value::mm_list([nut.across_corners()])),
+    ])
+}
+
+fn tape(input: &accept::Tape) -> Result<Vec<(&'static str, Value)>, Error> {
+    let laid = Laid::from_name(&input.laid)?;
+    let mut tape =
+        TapeLength::new(read_length(&input.measured)?, input.bends, laid, read_length(&input.od)?)?;
+    if let Some(total) = &input.total_angle {
+        tape = tape.with_total_angle(read_angle(total)?)?;
+    }
+    if let Some(radius) = &input.radius {
+        tape = tape.with_radius(read_length(radius)?)?;
+    }
+    if let Some([a, b]) = &input.flares {
+        tape = tape.with_flares(Flare::from_name(a)?, Flare::from_name(b)?);
+    }
+    let cut = tape.cut(None, ratio(input.chance))?;
+    Ok(vec![
+        ("length_mm", Value::mm(cut.length())),
+        ("rounded_mm", Value::mm(cut.rounded())),
+        ("sigma_mm", Value::mm(cut.sigma())),
+        ("floor_acts", Value::word(cut.floor_acts().to_string())),
+    ])
+}
+
+fn clips(input: &accept::Clips) -> Result<Vec<(&'static str, Value)>, Error> {
+    let (spacing, from_end) = (read_length(&input.spacing)?, read_length(&input.from_end)?);
+    let rule = ClipRule::new(spacing, from_end, Source::common_practice())?;
+    let stations = rule.clips(&made(&input.path)?).clips.into_iter().map(|clip| Some(clip.station));
+    Ok(vec![("stations_mm", Value::mm_list(stations))])
+}
+
+fn turn_of(input: &accept::Turn) -> Result<Vec<(&'static str, Value)>, Error> {
+    let rotation = bounds::ROTATION.angle(read_rotation(&input.rotation)?)?;
+    let bend = bounds::ANGLE.angle(read_angle(&input.bend)?)?;
+    Ok(vec![
+        ("words", Value::word(turn::words(rotation).unwrap_or("none"))),
+        ("clock", Value::word(turn::clock(rotation))),
+        ("inclinometer_deg", Value::deg(turn::inclinometer(bend, rotation, true))),
+    ])
 }
 
 fn bend(input: &accept::Bend) -> Result<Vec<(&'static str, Value)>, Error> {
@@ -46,15 +129,15 @@ fn tube(input: &accept::Tube) -> Result<Vec<(&'static str, Value)>, Error> {
     let length = read_length(&input.length)?;
     Ok(vec![
         ("bore_mm", Value::mm(tube.bore())),
-        ("volume_ml", Value::number(to_ml(tube.bore_volume(length)))),
-        ("mass_g", Value::word(or_unknown(tube.mass(length).map(|mass| to_g(mass.value))))),
+        ("volume_ml", Value::number(to_ml(tube.bore_volume(length)?))),
+        ("mass_g", Value::word(or_unknown(tube.mass(length)?.map(|mass| to_g(mass.value))))),
     ])
 }
 
 fn springback(input: &accept::Springback) -> Result<Vec<(&'static str, Value)>, Error> {
     let springback = Springback::from_trials(&trials(&input.trials)?)?;
     Ok(vec![
-        ("setting_deg", Value::deg(springback.setting(read_angle(&input.wanted)?))),
+        ("setting_deg", Value::deg(springback.setting(read_angle(&input.wanted)?)?)),
         ("constant_deg", Value::deg(springback.constant())),
         ("proportional", Value::number(springback.proportional().value)),
     ])
@@ -81,16 +164,41 @@ fn shape(path: &Path) -> Vec<(&'static str, Value)> {
     ]
 }
 
-fn path(input: &accept::Path) -> Result<Vec<(&'static str, Value)>, Error> {
-    let bends = Bend::list(&angles(&input.bends)?, &angles(&input.rotations)?, &lengths(&input.radius)?)?;
-    let path = match (&input.legs, &input.straights) {
-        (Some(legs), _) => Path::from_legs(&lengths(legs)?, &bends)?,
-        (None, straights) => {
-            Path::from_straights(&lengths(straights.as_deref().unwrap_or_default())?, &bends)?
+fn made(input: &accept::Path) -> Result<Path, Error> {
+    let rotations = input.rotations.iter().map(|text| read_rotation(text)).collect::<Result<Vec<_>, _>>()?;
+    let mut bends = Bend::list(&angles(&input.bends)?, &rotations, &lengths(&input.radius)?)?;
+    for (bend, way) in bends.iter_mut().zip(&input.making) {
+        *bend = bend.made(Making::from_name(way)?);
+    }
+    match (&input.legs, &input.straights, &input.outer_legs) {
+        (Some(legs), _, _) => Path::from_legs(&lengths(legs)?, &bends),
+        (_, Some(straights), _) => Path::from_straights(&lengths(straights)?, &bends),
+        (_, _, outer) => {
+            let od = read_length(input.od.as_deref().unwrap_or_default())?;
+            Path::from_outer_legs(&lengths(outer.as_deref().unwrap_or_default())?, &bends, od)
         }
+    }
+}
+
+fn path(input: &accept::Path) -> Result<Vec<(&'static str, Value)>, Error> {
+    let path = made(input)?;
+    let turns = |path: &Path| {
+        let rotations: Vec<Angle> = path.bends().iter().skip(1).map(Bend::rotation).collect();
+        Value::deg_list(rotations.into_iter().map(Some))
     };
     let mut values = shape(&path);
     values.push(("end_point_mm", Value::mm_list(path.end_point().map(Some))));
+    values.push(("reversed_rotations_deg", turns(&path.reversed())));
+    values.push(("mirrored_rotations_deg", turns(&path.mirrored())));
+    if let (Ok(legs), Ok(gain)) = (path.legs(), path.total_gain()) {
+        values.push(("legs_mm", Value::mm_list(legs.into_iter().map(Some))));
+        values.push(("total_gain_mm", Value::mm(gain)));
+    }
+    if let Some(od) = &input.od {
+        let extent = path.extent(bounds::OD.length(read_length(od)?)?);
+        values.push(("extent_low_mm", Value::mm_list(extent.low.map(Some))));
+        values.push(("extent_high_mm", Value::mm_list(extent.high.map(Some))));
+    }
     Ok(values)
 }
 
@@ -157,7 +265,8 @@ fn plan(input: &accept::Plan) -> Result<Vec<(&'static str, Value)>, Error> {
 
 fn figures(plan: &Plan) -> Vec<(&'static str, Value)> {
     let bends = plan.bends();
-    let [a, b] = [Side::A, Side::B].map(|side| *plan.end(side).minima());
+    let [a, b] = [Side::A, Side::B].map(|side| plan.end(side).minima().clone());
+    let checks = plan.tape_checks();
     let needs = |minima: &[Minimum]| Value::mm_list(minima.iter().map(|m| m.need));
     let shortfalls = |minima: &[Minimum]| Value::mm_list(minima.iter().map(|m| m.shortfall));
     vec![
@@ -178,5 +287,11 @@ fn figures(plan: &Plan) -> Vec<(&'static str, Value)> {
         ("problems", Value::words(plan.problems().iter().map(linewright::Problem::id))),
         ("assumptions", Value::word(plan.assumptions().len().to_string())),
         ("steps", Value::words(plan.steps().iter().map(|step| step.kind.name().to_owned()))),
+        ("loading", Value::words(plan.loading().into_iter().map(|part| part.what))),
+        ("forgiving", Value::word(plan.is_forgiving().to_string())),
+        ("from_last_mm", Value::mm_list(bends.iter().map(|b| b.from_last_bend))),
+        ("tape_checks", Value::words(checks.iter().map(|c| format!("{}:{}>{}", c.bend, c.from, c.to)))),
+        ("tape_changes_mm", Value::mm_list(checks.iter().map(|c| Some(c.change)))),
+        ("hand", Value::word(plan.hand_check().map_or("none", |check| if check.up { "up" } else { "down" }))),
     ]
 }

@@ -7,6 +7,7 @@ from typing import Any
 
 CASES = Path(__file__).resolve().parents[1] / "cases"
 
+PATH = "legs* straights* outer_legs* od* bends* rotations* radius* making*"
 # What each operation takes (a star: may be missing), and what it answers.
 OPERATIONS = {
     "read_length": ("text", "value_mm"),
@@ -16,14 +17,28 @@ OPERATIONS = {
     "tube": ("od wall material length", "bore_mm volume_ml mass_g"),
     "springback": ("trials wanted", "setting_deg constant_deg proportional"),
     "path": (
-        "legs* straights* bends* rotations* radius*",
-        "developed_length_mm straights_mm angles_deg rotations_deg end_point_mm",
+        PATH,
+        "developed_length_mm straights_mm angles_deg rotations_deg end_point_mm reversed_rotations_deg "
+        "mirrored_rotations_deg legs_mm total_gain_mm extent_low_mm extent_high_mm",
     ),
+    "read_rotation": ("text", "value_deg"),
+    "tolerance": ("text", "value_mm plus_minus_mm"),
+    "place": ("path station", "point_mm direction_1"),
+    "nut": ("length bore od across_flats*", "tightest_curve_mm across_corners_mm"),
+    "tape": (
+        "measured bends laid od chance radius* total_angle* flares*",
+        "length_mm rounded_mm sigma_mm floor_acts",
+    ),
+    "clips": ("path spacing from_end", "stations_mm"),
+    "clips_to_buy": ("needed reusable", "buy spares"),
+    "flare_trial": ("before after", "net_shortening_mm"),
+    "turn": ("rotation bend", "words clock inclinometer_deg"),
     "vertices": ("points radius*", "straights_mm angles_deg rotations_deg developed_length_mm"),
     "plan": (
         "line bench trim_end* reserve* accepted*",
         "finished_length_mm cut_length_mm first trim_end datum draft marks_mm from_raw_mm from_flare_mm settings_deg "
-        "minima_a_mm minima_b_mm shortfalls_a_mm shortfalls_b_mm problems assumptions steps",
+        "minima_a_mm minima_b_mm shortfalls_a_mm shortfalls_b_mm problems assumptions steps loading forgiving "
+        "from_last_mm tape_checks tape_changes_mm hand",
     ),
 }
 CASE = "operation accept expect origin tolerance* known_failing*"
@@ -93,6 +108,8 @@ def read_case(table: dict[str, Any], benches: dict[str, Any], name: str) -> Case
     takes, answers = OPERATIONS[table["operation"]]
     accept, expect = dict(table["accept"]), table["expect"]
     check_keys(accept, takes, name)
+    if "path" in accept:
+        check_keys(accept["path"], PATH, name)
     if "bench" in accept:
         accept["bench"] = benches[accept["bench"]]
     if not expect or not table["origin"].strip() or not table.get("known_failing", "a reason").strip():

@@ -74,10 +74,80 @@ def run_springback(trials: list[list[str]], wanted: str) -> Answer:
     }
 
 
-def run_path(legs: list[str] | None = None, straights: list[str] | None = None, **bends: list[str]) -> Answer:
-    assert (legs is None) != (straights is None), "a path has either legs or straights"
-    path = lw.Path.from_straights(straights, **bends) if legs is None else lw.Path.from_legs(legs, **bends)
-    return shape(path) | {"end_point_mm": mm(*path.end_point)}
+def make_path(od: str | None = None, **given: list[str]) -> lw.Path:
+    (way,) = given.keys() & {"legs", "straights", "outer_legs"}
+    lengths = given.pop(way)
+    if way == "outer_legs":
+        return lw.Path.from_outer_legs(lengths, od=od, **given)
+    return (lw.Path.from_legs if way == "legs" else lw.Path.from_straights)(lengths, **given)
+
+
+def run_path(**given: Any) -> Answer:
+    path = make_path(**given)
+    answer = shape(path) | {
+        "end_point_mm": mm(*path.end_point),
+        "reversed_rotations_deg": deg(*path.reversed().rotations),
+        "mirrored_rotations_deg": deg(*path.mirrored().rotations),
+    }
+    if all(angle.deg < 180 for angle in path.angles):
+        legs = path.legs
+        gains = [lw.gain(radius=radius, angle=angle) for radius, angle in zip(path.radii, path.angles)]
+        answer |= {"legs_mm": mm(*legs), "total_gain_mm": [repr(sum((gain.mm for gain in gains), 0.0))]}
+    if "od" in given:
+        extent = path.extent(given["od"])
+        answer |= {"extent_low_mm": mm(*extent.low), "extent_high_mm": mm(*extent.high)}
+    return answer
+
+
+def run_read_rotation(text: str) -> Answer:
+    return {"value_deg": deg(lw.read_rotation(text))}
+
+
+def run_tolerance(text: str) -> Answer:
+    value, plus_minus = lw.read_tolerance(text)
+    return {"value_mm": mm(value), "plus_minus_mm": mm(plus_minus)}
+
+
+def run_place(path: dict[str, Any], station: str) -> Answer:
+    place = make_path(**path).place_at(station)
+    return {"point_mm": mm(*place.point), "direction_1": [repr(part) for part in place.direction]}
+
+
+def run_nut(length: str, bore: str, od: str, across_flats: str | None = None) -> Answer:
+    nut = lw.Nut(None, length=length, bore=bore, nose=None, across_flats=across_flats)
+    return {"tightest_curve_mm": mm(nut.tightest_curve(od)), "across_corners_mm": mm(nut.across_corners)}
+
+
+def run_tape(flares: list[str] | None = None, **given: Any) -> Answer:
+    cut = lw.tape_cut(**given, flares=None if flares is None else (flares[0], flares[1]))
+    return {
+        "length_mm": mm(cut.length),
+        "rounded_mm": mm(cut.rounded),
+        "sigma_mm": mm(cut.sigma),
+        "floor_acts": [str(cut.floor_acts).lower()],
+    }
+
+
+def run_clips(path: dict[str, Any], spacing: str, from_end: str) -> Answer:
+    found = lw.clips(make_path(**path), spacing=spacing, from_end=from_end)
+    return {"stations_mm": mm(*(clip.station for clip in found.clips))}
+
+
+def run_clips_to_buy(needed: int, reusable: int) -> Answer:
+    buy, spares = lw.clips_to_buy(needed, reusable)
+    return {"buy": [str(buy)], "spares": [str(spares)]}
+
+
+def run_flare_trial(before: str, after: str) -> Answer:
+    return {"net_shortening_mm": mm(lw.flare_net_shortening(before=before, after=after))}
+
+
+def run_turn(rotation: str, bend: str) -> Answer:
+    return {
+        "words": [lw.turn_words(rotation) or "none"],
+        "clock": [lw.turn_clock(rotation)],
+        "inclinometer_deg": deg(lw.inclinometer(bend=bend, rotation=rotation)),
+    }
 
 
 def run_vertices(points: list[list[str]], radius: list[str] | None = None) -> Answer:
@@ -125,6 +195,12 @@ def run_plan(line: dict[str, str], bench: dict[str, Any], accepted: list[list[st
         "problems": problems,
         "assumptions": [str(len(plan.assumptions))],
         "steps": [step.kind for step in plan.steps],
+        "loading": [part.what for part in plan.loading],
+        "forgiving": [str(plan.is_forgiving).lower()],
+        "from_last_mm": mm(*(bend.from_last_bend for bend in plan.bends)),
+        "tape_checks": [f"{check.bend}:{check.start}>{check.end}" for check in plan.tape_checks],
+        "tape_changes_mm": mm(*(check.change for check in plan.tape_checks)),
+        "hand": ["none" if plan.hand_check is None else "up" if plan.hand_check.up else "down"],
     }
 
 

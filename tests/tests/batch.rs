@@ -23,7 +23,7 @@ const BAD: [(usize, &str, &str, &str); 14] = [
     (705, "a_flare", "single-45", "SINGLE_45_REFUSED@field a_flare"),
     (806, "b_nut_bore", "nan", "NOT_A_NUMBER@field b_nut_bore"),
     (907, "rotations", "90 mm; 0 deg", "WRONG_KIND@field rotations, item 1"),
-    (1008, "straights", "55 mm", "FIELDS_CONFLICT@field legs"),
+    (1008, "straights", "55 mm", "FIELDS_CONFLICT@field straights"),
     (1200, "radius", "14.3 bananas", "UNREADABLE@field radius, item 1"),
 ];
 

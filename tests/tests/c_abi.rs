@@ -119,12 +119,18 @@ fn all_checks_hold(name: &str, least: usize) -> Outcome {
 
 #[test]
 fn null_is_refused_by_name() -> Outcome {
-    all_checks_hold("null", 500)
+    all_checks_hold("null", 500)?;
+    all_checks_hold("null_more", 300)
 }
 
 #[test]
 fn bad_input_is_refused_and_outputs_are_kept() -> Outcome {
     all_checks_hold("bad", 300)
+}
+
+#[test]
+fn a_single_line_has_what_it_needs() -> Outcome {
+    all_checks_hold("line", 70)
 }
 
 #[test]
@@ -220,7 +226,8 @@ fn cases_are_understood() -> Outcome {
          case 2\nerror\tUNIT_MISSING\nend\n\
          case 3\nbore_mm\t4\nvolume_ml\t0\nmass_g\tunknown\nend\n\
          case 4\ndeveloped_length_mm\t30\nstraights_mm\t10;20\nangles_deg\t0\nrotations_deg\t\n\
-         end_point_mm\t30;0;0\nend\n"
+         end_point_mm\t30;0;0\nreversed_rotations_deg\t\nmirrored_rotations_deg\t\n\
+         legs_mm\t10;20\ntotal_gain_mm\t0\nend\n"
     );
     assert!(plan.starts_with("problems\t") && plan.contains("UNIT_MISSING@field od"), "{plan}");
     assert_eq!(thread, "case 6\ndesignation\tM10x1\nend\n");

@@ -11,12 +11,17 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 
 /// The modules of core by rank: one may know those of a lower rank, itself, and nothing else.
-const RANKS: [(&str, u8); 19] = [
+const RANKS: [(&str, u8); 25] = [
     ("card", 11),
     ("size", 10),
+    ("explain", 10),
+    ("tape", 10),
     ("plan", 9),
     ("line", 8),
     ("bench", 7),
+    ("check", 8),
+    ("turn", 7),
+    ("clip", 7),
     ("path", 6),
     ("thread", 6),
     ("flare", 6),
@@ -24,6 +29,7 @@ const RANKS: [(&str, u8); 19] = [
     ("springback", 5),
     ("tube", 4),
     ("material", 3),
+    ("statistics", 2),
     ("bounds", 2),
     // These four say together what a quantity is and what is wrong with it.
     ("code", GROUND),
@@ -38,13 +44,18 @@ const GROUND: u8 = 1;
 const LONGEST: usize = 500;
 
 /// Codes that no case file can trigger, and where they are triggered or why not at all.
-const BY_BINDING: [(&str, Where); 7] = [
+const BY_BINDING: [(&str, Where); 12] = [
     ("NULL_ARGUMENT", Where::C),
     ("TEXT_NOT_UTF8", Where::C),
     ("SPACE_TOO_SMALL", Where::C),
     ("STRUCT_SIZE", Where::C),
     ("INDEX_OUT_OF_RANGE", Where::C),
     ("NOT_KNOWN", Where::C),
+    ("ASSUMED_INCH", Where::C),
+    ("HAND_MISMATCH", Where::C),
+    ("PATHS_DIFFER", Where::C),
+    ("FLARE_SLIPPED", Where::C),
+    ("CLIP_IN_BEND", Where::Unit("clip/tests.rs")),
     (
         "INTERNAL_FAULT",
         Where::Nowhere("a fault inside the library is what the other tests show not to be there"),
@@ -55,6 +66,8 @@ const BY_BINDING: [(&str, Where); 7] = [
 enum Where {
     /// A program under tests/c names it.
     C,
+    /// A unit test of core names it.
+    Unit(&'static str),
     /// Nothing can trigger it, for this reason.
     Nowhere(&'static str),
 }
@@ -210,6 +223,10 @@ fn every_code_is_triggered_somewhere() -> Outcome<()> {
             }
             Some((name, Where::C)) => {
                 assert!(c.contains(&format!("LW_{name}")), "no C program names LW_{name}")
+            }
+            Some((name, Where::Unit(file))) => {
+                let tests = fs::read_to_string(here("../core/src").join(file))?;
+                assert!(tests.contains(name), "{file} does not name {name}");
             }
             Some((name, Where::Nowhere(reason))) => println!("{name} is not triggered: {reason}"),
         }

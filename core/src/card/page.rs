@@ -69,11 +69,13 @@ impl Page {
     /// A gate: a row of one character across the full width, with a box to tick and the question in it.
     pub(super) fn gate(&mut self, with: char, tick: &str, text: &str) {
         let edge = with.to_string().repeat(4);
-        let lead = if tick.is_empty() { format!("{edge} ") } else { format!("{edge} {tick} ") };
+        let mut lead = if tick.is_empty() { format!("{edge} ") } else { format!("{edge} {tick} ") };
         for line in Self::broken(&ascii(text), WIDTH - lead.len() - edge.len() - 1) {
             let row = format!("{lead}{line} ");
             let rest = with.to_string().repeat(WIDTH - row.len());
             self.line(&format!("{row}{rest}"));
+            // One gate has one box to tick, however many rows its question takes.
+            lead = format!("{edge}{}", " ".repeat(lead.len() - edge.len()));
         }
     }
 
