@@ -83,7 +83,7 @@ impl Nut {
     /// >>> import linewright as lw
     /// >>> nut = lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned")
     /// >>> print(nut.tightest_curve("3/16 in"))
-    /// 154.6 mm
+    /// 154.61 mm
     #[pyo3(signature = (od, /))]
     fn tightest_curve(&self, od: &Bound<'_, PyAny>) -> PyResult<Option<Length>> {
         let od = quantity::length(od, "od")?;

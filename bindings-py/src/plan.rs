@@ -263,6 +263,16 @@ impl Plan {
 
     /// What it means that the leg of `hand_check` points up, or does not: a problem (HAND_MISMATCH) for the mirror part,
     /// otherwise None; None also for a flat line.
+    ///
+    /// >>> import linewright as lw
+    /// >>> end = lw.End(lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned"), "double-45")
+    /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="copper-nickel")
+    /// >>> path = lw.Path.from_straights(["60 mm"] * 3, bends=["45 deg"] * 2, rotations=["90 deg"], radius="14.3 mm")
+    /// >>> bench = lw.Bench(former=lw.Former(as_formed="14.3 mm", grip="20 mm"),
+    /// ...                  flare_tool=lw.FlareTool("double-45", clamp="13 mm", projection="4 mm"))
+    /// >>> plan = lw.Line("T1", tube=tube, path=path, a=end, b=end).plan(bench)
+    /// >>> plan.hand_check.up, plan.hand_problem(points_up=False).code
+    /// (True, 'HAND_MISMATCH')
     #[pyo3(signature = (*, points_up))]
     fn hand_problem(&self, points_up: bool) -> PyResult<Option<Problem>> {
         let found = error::compute(|| self.plan.hand_check().and_then(|check| check.judge(points_up)))?;
@@ -274,12 +284,35 @@ impl Plan {
     /// "end B assembled".
     ///
     /// Raises `UnknownNameError`, `InputError` (NOT_KNOWN) where the plan does not know the figure.
+    ///
+    /// >>> import linewright as lw
+    /// >>> end = lw.End(lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned"), "double-45")
+    /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="copper-nickel")
+    /// >>> path = lw.Path.from_straights(["60 mm"] * 3, bends=["45 deg"] * 2, rotations=["90 deg"], radius="14.3 mm")
+    /// >>> bench = lw.Bench(former=lw.Former(as_formed="14.3 mm", grip="20 mm"),
+    /// ...                  flare_tool=lw.FlareTool("double-45", clamp="13 mm", projection="4 mm"))
+    /// >>> plan = lw.Line("T1", tube=tube, path=path, a=end, b=end).plan(bench)
+    /// >>> print(plan.explain("end A assembled"))
+    /// nut                                               17.0 mm
+    /// back-off                                           3.0 mm
+    /// = straight needed at A, assembled                 20.0 mm
+    /// <BLANKLINE>
     #[pyo3(signature = (figure, /))]
     fn explain(&self, figure: &str) -> PyResult<String> {
         error::call(|| explain::explain(&self.plan, explain::Figure::from_name(figure)?))
     }
 
     /// Only what changed from this plan to another; empty for equal plans.
+    ///
+    /// >>> import linewright as lw
+    /// >>> end = lw.End(lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned"), "double-45")
+    /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="copper-nickel")
+    /// >>> path = lw.Path.from_straights(["60 mm"] * 3, bends=["45 deg"] * 2, rotations=["90 deg"], radius="14.3 mm")
+    /// >>> bench = lw.Bench(former=lw.Former(as_formed="14.3 mm", grip="20 mm"),
+    /// ...                  flare_tool=lw.FlareTool("double-45", clamp="13 mm", projection="4 mm"))
+    /// >>> plan = lw.Line("T1", tube=tube, path=path, a=end, b=end).plan(bench)
+    /// >>> plan.changes(plan)
+    /// []
     #[pyo3(signature = (other, /))]
     fn changes<'py>(&self, other: &Bound<'py, Plan>) -> PyResult<Vec<Bound<'py, PyAny>>> {
         let found = error::compute(|| explain::changes(&self.plan, &other.get().plan))?;

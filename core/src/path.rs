@@ -116,13 +116,13 @@ impl Path {
     /// Sum of the straights.
     #[must_use]
     pub fn straight_length(&self) -> Length {
-        mm(self.straights.iter().map(|s| to_mm(*s)).sum())
+        total(self.straights.iter().copied())
     }
 
     /// Sum of the arcs.
     #[must_use]
     pub fn arc_length(&self) -> Length {
-        mm(self.bends.iter().map(|b| to_mm(b.arc())).sum())
+        total(self.bends.iter().map(Bend::arc))
     }
 
     /// Length along the center line: straights and arcs.
@@ -137,7 +137,7 @@ impl Path {
     /// `NO_CORNER` naming a bend of 180 degrees or more.
     pub fn total_gain(&self) -> Result<Length, Error> {
         tangents_mm(&self.bends)?;
-        Ok(mm(self.bends.iter().map(|b| gain_mm(to_mm(b.radius()), to_rad(b.angle()))).sum()))
+        Ok(total(self.bends.iter().map(|b| mm(gain_mm(to_mm(b.radius()), to_rad(b.angle()))))))
     }
 
     /// The same line, from B to A. Rotations keep their signs.
@@ -170,6 +170,11 @@ impl Path {
         };
         Path { straights: self.straights.clone(), bends: self.bends.iter().map(mirror).collect() }
     }
+}
+
+/// A sum that is plus zero where there is nothing to add; the standard library's is minus zero.
+fn total(lengths: impl Iterator<Item = Length>) -> Length {
+    lengths.fold(mm(0.0), |sum, length| sum + length)
 }
 
 /// Tangent lengths of the bends in mm, with a zero before the first and after the last.

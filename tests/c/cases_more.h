@@ -1,8 +1,44 @@
-/* Operations beside the plan: rotations, places, nuts, string and tape, clips, test pieces, turns. */
+/* Operations that keep nothing: readers, bends, nuts, string and tape, clips, test pieces, turns; and a plan's checks. */
 #ifndef CASES_MORE_H
 #define CASES_MORE_H
 
 #include "cases.h"
+
+static lw_status read_length(void) {
+    lw_length length;
+    TRY(lw_length_read(value("text"), &length));
+    put_number("value_mm", length.mm);
+    return LW_OK;
+}
+
+static lw_status read_angle(void) {
+    lw_angle angle;
+    TRY(lw_angle_read(value("text"), &angle));
+    put_number("value_deg", angle.deg);
+    return LW_OK;
+}
+
+static lw_status thread(void) {
+    char text[LONGEST_TEXT];
+    size_t need;
+    TRY(lw_thread_read(value("text"), text, sizeof text, &need));
+    put_text("designation", text);
+    return LW_OK;
+}
+
+static lw_status bend(void) {
+    lw_length radius, arc, tangent_length, gain;
+    lw_angle angle;
+    TRY(lw_length_read(value("radius"), &radius));
+    TRY(lw_angle_read(value("angle"), &angle));
+    TRY(lw_bend_arc(radius, angle, &arc));
+    TRY(lw_bend_tangent_length(radius, angle, &tangent_length));
+    TRY(lw_bend_gain(radius, angle, &gain));
+    put_number("arc_mm", arc.mm);
+    put_number("tangent_length_mm", tangent_length.mm);
+    put_number("gain_mm", gain.mm);
+    return LW_OK;
+}
 
 static lw_status read_rotation(void) {
     lw_angle rotation;

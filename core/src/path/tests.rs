@@ -81,6 +81,14 @@ fn points_that_coincide_or_lie_on_a_straight_change_nothing() {
 }
 
 #[test]
+fn a_line_without_bends_has_plain_zeros() {
+    let path = Path::from_straights(&[mm(300.0)], &[]).unwrap();
+    for length in [path.arc_length(), path.total_gain().unwrap()] {
+        assert_eq!(to_mm(length).to_bits(), 0.0_f64.to_bits());
+    }
+}
+
+#[test]
 fn reverse_and_mirror_undo_themselves() {
     let path = t2();
     assert_eq!(path.reversed().reversed(), path);
