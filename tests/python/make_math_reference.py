@@ -137,6 +137,27 @@ def atan2_arguments():
     return pairs
 
 
+def ln_arguments():
+    rng = random.Random(SEED + 2)
+    values = [0.0, -0.0, -1.0, 1.0, 5e-324, 2.2250738585072014e-308, 1.7976931348623157e308, math.inf, math.nan]
+    values += neighbors(mpf(1), 20) + neighbors(mp.sqrt(0.5), 5) + neighbors(mp.sqrt(2), 5)
+    values += [rng.uniform(0.4, 2.5) for _ in range(600)]
+    values += [1.0 + rng.uniform(-1e-3, 1e-3) for _ in range(300)]
+    values += [abs(magnitude(rng, -1074, 1023)) for _ in range(500)]
+    values += [abs(magnitude(rng, -1074, -1020)) for _ in range(100)]
+    return values
+
+
+def ln_bits(x):
+    if math.isnan(x) or x < 0.0:
+        return bits(math.nan)
+    if x == 0.0:
+        return bits(-math.inf)
+    if math.isinf(x):
+        return bits(math.inf)
+    return bits(rounded(mp.log(mpf(x)))) if x != 1.0 else bits(0.0)
+
+
 # --- the table ---------------------------------------------------------------------------------------------
 
 
@@ -146,6 +167,7 @@ def rows():
     arguments = trig_arguments()
     for function in ("sin", "cos", "tan"):
         lines += [f"{function},{bits(x):016x},,{trig_bits(function, x):016x}" for x in arguments]
+    lines += [f"ln,{bits(x):016x},,{ln_bits(x):016x}" for x in ln_arguments()]
     lines += [f"atan2,{bits(x):016x},{bits(y):016x},{atan2_bits(y, x):016x}" for y, x in atan2_arguments()]
     return lines
 

@@ -1,14 +1,16 @@
-"""Lines of an invented trailer against a solid-modeling kernel, Open CASCADE.
+"""Lines of an invented trailer, and random ones, against a solid-modeling kernel, Open CASCADE.
 
 The kernel is given corners and a radius. It rounds each corner by its own fillet algorithm and measures the wire by
 its own integration, so neither a tangent length nor an arc of this library is used on its side.
 """
 
 import math
+import random
 
 import linewright as lw
 import pytest
 from OCP.BRep import BRep_Tool
+from OCP.BRepAdaptor import BRepAdaptor_Curve
 from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeEdge, BRepBuilderAPI_MakeWire
 from OCP.BRepGProp import BRepGProp
 from OCP.ChFi2d import ChFi2d_FilletAlgo
@@ -62,8 +64,12 @@ def path(name):
 
 
 def corners(name):
-    """Corner points by the kernel's own rotations: along +x, the first bend toward +y, turns right-handed."""
     *_, legs, bends, rotations = LINES[name]
+    return corner_points(legs, bends, rotations)
+
+
+def corner_points(legs, bends, rotations):
+    """Corner points by the kernel's own rotations: along +x, the first bend toward +y, turns right-handed."""
     at, ahead, normal = gp_Vec(0, 0, 0), gp_Vec(1, 0, 0), gp_Vec(0, 0, 1)
     points = [at]
     for leg, bend, rotation in zip(legs, [*bends, None], [0.0, *rotations, None]):
@@ -150,3 +156,38 @@ def test_the_other_way_round_and_the_other_hand_are_as_long(name):
     for other in (line.reversed(), line.mirrored()):
         drawn, _ = wire([gp_Pnt(*(c.mm for c in vertex)) for vertex in other.vertices], RADIUS_MM)
         assert length(drawn) == pytest.approx(line.developed_length.mm, abs=NEAR_MM)
+
+
+def random_line(source):
+    """Legs long enough for the bends at both their ends, in mm and degrees."""
+    count = source.randint(1, 6)
+    radius = source.uniform(8.0, 40.0)
+    bends = [source.uniform(5.0, 150.0) for _ in range(count)]
+    rotations = [source.uniform(-179.0, 179.0) for _ in range(count - 1)]
+    tangents = [0.0, *(radius * math.tan(math.radians(bend) / 2) for bend in bends), 0.0]
+    legs = [source.uniform(20.0, 300.0) + a + b for a, b in zip(tangents, tangents[1:])]
+    return legs, bends, rotations, radius
+
+
+def end_direction(edges):
+    """The direction in which the last edge ends, by the kernel."""
+    curve = BRepAdaptor_Curve(edges[-1])
+    point, ahead = gp_Pnt(), gp_Vec()
+    curve.D1(curve.LastParameter(), point, ahead)
+    return (ahead.X() / ahead.Magnitude(), ahead.Y() / ahead.Magnitude(), ahead.Z() / ahead.Magnitude())
+
+
+@pytest.mark.parametrize("seed", range(200))
+def test_length_and_end_of_a_random_line(seed):
+    legs, bends, rotations, radius = random_line(random.Random(20260105 + seed))
+    drawn, edges = wire(corner_points(legs, bends, rotations), radius)
+    line = lw.Path.from_legs(
+        [lw.mm(leg) for leg in legs],
+        bends=[lw.deg(bend) for bend in bends],
+        rotations=[lw.deg(rotation) for rotation in rotations],
+        radius=lw.mm(radius),
+    )
+    assert length(drawn) == pytest.approx(line.developed_length.mm, abs=NEAR_MM)
+    end = line.end_place
+    assert far_end(edges) == pytest.approx([c.mm for c in end.point], abs=NEAR_MM)
+    assert end_direction(edges) == pytest.approx(end.direction, abs=1e-9)
