@@ -92,12 +92,12 @@ proptest! {
             if let Some(last) = last {
                 prop_assert!(distance(&last, &place.point) <= to_mm(whole) / f64::from(steps) + LENGTH_MM);
             }
-            for axis in 0..3 {
+            for (axis, reached) in reached.iter_mut().enumerate() {
                 let at = to_mm(place.point[axis]);
                 let (low, high) = (to_mm(extent.low[axis]) + od / 2.0, to_mm(extent.high[axis]) - od / 2.0);
                 prop_assert!(at >= low - LENGTH_MM && at <= high + LENGTH_MM);
-                reached[axis][0] = reached[axis][0].min(at - low);
-                reached[axis][1] = reached[axis][1].min(high - at);
+                reached[0] = reached[0].min(at - low);
+                reached[1] = reached[1].min(high - at);
             }
             last = Some(place.point);
         }
