@@ -166,8 +166,18 @@ fn text(plan: &Plan, kind: StepKind) -> String {
                 1 => "one stroke",
                 _ => "two strokes",
             };
-            let place = if plan.line.end(side).flared_in_place { ", IN PLACE on the vehicle" } else { "" };
-            format!("FLARE {}{place}: {}, {strokes}. Hold the nut clear.", side.name(), flare.name())
+            let flare = format!("{}, {strokes}. Hold the nut clear.", flare.name());
+            if plan.line.end(side).flared_in_place {
+                let room = plan.end(side).minima()[0]
+                    .need
+                    .map_or("NOT KNOWN".to_owned(), |need| both_units(need, Rounding::Up));
+                format!(
+                    "FLARE {} IN PLACE on the vehicle, on {room} of straight, clear tube: {flare}",
+                    side.name()
+                )
+            } else {
+                format!("FLARE {}: {flare}", side.name())
+            }
         }
         StepKind::LookGate(side) => format!("LOOK AT FLARE {}: EVEN?  CENTERED?  NO CRACK?", side.name()),
         StepKind::Mark => {

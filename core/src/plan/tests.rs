@@ -250,6 +250,16 @@ fn the_only_public_radius_figure_is_cited_until_the_maker_speaks() {
 }
 
 #[test]
+fn a_flare_in_place_says_what_room_it_needs() {
+    let base = line(&[60.0, 100.0, 90.0], 90.0, 14.3);
+    let in_place = End { flared_in_place: true, ..end() };
+    let plan = plan(&Line::new("test", base.tube().clone(), base.path().clone(), end(), in_place));
+    let step = plan.steps().iter().find(|s| s.kind == StepKind::Flare(Side::B)).unwrap();
+    // 4 + 13 + 17 + 2 - 2 mm, as for any flare after bending.
+    assert!(step.text.contains("IN PLACE on the vehicle, on 34.0 mm"), "{}", step.text);
+}
+
+#[test]
 fn settings_come_from_the_trials() {
     let plan = plan(&line(&[60.0, 100.0, 90.0], 90.0, 14.3));
     assert!((to_deg(plan.bends()[0].setting.unwrap()) - 93.64).abs() < 0.005);
