@@ -1375,6 +1375,37 @@ lw_status lw_plan_end_minimum(const lw_plan *plan,
                               lw_length *shortfall);
 
 /**
+ * The number of terms that a minimum is the sum of; 0 while it is not known.
+ *
+ * Errors: LW_OUT_OF_RANGE for a side or a kind that is none.
+ */
+lw_status lw_plan_end_minimum_term_count(const lw_plan *plan, lw_side side, lw_minimum kind, size_t *count);
+
+/**
+ * What a term of a minimum is, in words.
+ *
+ * Errors: LW_OUT_OF_RANGE for a side or a kind that is none.
+ */
+lw_status lw_plan_end_minimum_term_text(const lw_plan *plan,
+                                        lw_side side,
+                                        lw_minimum kind,
+                                        size_t index,
+                                        char *buf,
+                                        size_t cap,
+                                        size_t *need);
+
+/**
+ * How much a term adds to a minimum; it may be negative.
+ *
+ * Errors: LW_OUT_OF_RANGE for a side or a kind that is none.
+ */
+lw_status lw_plan_end_minimum_term_length(const lw_plan *plan,
+                                          lw_side side,
+                                          lw_minimum kind,
+                                          size_t index,
+                                          lw_length *length);
+
+/**
  * The number of bends. Their indices follow the path from A to B.
  */
 lw_status lw_plan_bend_count(const lw_plan *plan, size_t *count);
@@ -1436,6 +1467,11 @@ lw_status lw_plan_bend_setting(const lw_plan *plan, size_t index, lw_angle *sett
 lw_status lw_plan_bend_from_last_bend(const lw_plan *plan,
                                       size_t index,
                                       lw_length *from_last_bend);
+
+/**
+ * How a bend is made: "former", "hand" or "mandrel". Only a bend on the former has a setting.
+ */
+lw_status lw_plan_bend_making(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
 
 /**
  * The number of steps. Their indices follow the order of work.
@@ -1515,6 +1551,18 @@ lw_status lw_plan_tape_check(const lw_plan *plan,
                              size_t index,
                              lw_length *distance,
                              lw_length *change);
+
+/**
+ * The turn in words where it is a whole quarter, as lw_turn_words.
+ *
+ * Errors: LW_NOT_KNOWN for other turns.
+ */
+lw_status lw_plan_turn_check_words(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The turn on a clock, as lw_turn_clock.
+ */
+lw_status lw_plan_turn_check_clock(const lw_plan *plan, size_t index, char *buf, size_t cap, size_t *need);
 
 /**
  * What an inclinometer reads, positive upward, for this turn; lw_plan_turn_check_text says on which leg.
@@ -1704,6 +1752,11 @@ lw_status lw_tape_cut_rounded(const lw_tape_cut *cut, lw_length *length);
  * Standard deviation of the measurement, by a model of our own that stands among the assumptions.
  */
 lw_status lw_tape_cut_sigma(const lw_tape_cut *cut, lw_length *sigma);
+
+/**
+ * The chance of being long enough that was asked for, a plain ratio.
+ */
+lw_status lw_tape_cut_chance(const lw_tape_cut *cut, double *chance);
 
 /**
  * Whether the least margin is larger than the one that the chance asks for; the true chance is then better.

@@ -99,6 +99,15 @@ pub extern "C" fn lw_tape_cut_sigma(
     call(|| put(sigma, "sigma", given(cut, "cut")?.0.sigma().into()))
 }
 
+/// The chance of being long enough that was asked for, a plain ratio.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_tape_cut_chance(
+    cut: Option<&lw_tape_cut>,
+    chance: Option<&mut MaybeUninit<f64>>,
+) -> lw_status {
+    call(|| put(chance, "chance", given(cut, "cut")?.0.chance().value))
+}
+
 /// Whether the least margin is larger than the one that the chance asks for; the true chance is then better.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_tape_cut_floor_acts(

@@ -65,6 +65,77 @@ static void numbers(void) {
     lw_plan_options_free(options);
 }
 
+/* The same numbers to what a single line needs beside its plan. */
+static void more_numbers(void) {
+    static const lw_length lengths[2] = {{90.0}, {120.0}};
+    static const lw_length radii[1] = {{14.3}};
+    static const lw_angle angles[1] = {{60.0}};
+    lw_bench *bench = sample_bench();
+    lw_nut *nut = NULL;
+    lw_end *end = NULL;
+    lw_path *path = NULL;
+    int i;
+    OK(lw_nut_new("M10x1", lw_mm(17.0), lw_mm(5.0), "coned", &nut));
+    OK(lw_end_new(nut, "double-45", &end));
+    OK(lw_path_from_legs(lengths, 2, angles, 1, NULL, 0, radii, 1, &path));
+    for (i = 0; i < BADS; i += 1) {
+        const double bad = BAD_NUMBERS[i];
+        const lw_length length = lw_mm(bad);
+        const lw_angle turn = lw_deg(bad * 4000.0);
+        lw_tape tape = {sizeof tape, {1640.0}, 4, "center line", {4.75}, {360.0}, {14.3}, NULL, NULL, 0.9};
+        lw_length kept = {7.0};
+        lw_angle angle = {7.0};
+        lw_path *no_path = NULL;
+        lw_problems *no_problems = NULL;
+        lw_tape_cut *no_cut = NULL;
+        double low_mm[3] = {7.0, 7.0, 7.0};
+        double high_mm[3] = {7.0, 7.0, 7.0};
+        char text[8] = "kept";
+        size_t need = 99;
+        EXPECT(called(bad), lw_nut_set_across_flats(nut, length));
+        EXPECT(called(bad), lw_nut_tightest_curve(nut, length, &kept));
+        EXPECT(called(bad), lw_end_add_hole(end, length));
+        EXPECT(called(bad), lw_path_from_outer_legs(lengths, 2, angles, 1, NULL, 0, radii, 1, length, &no_path));
+        EXPECT(called(bad), lw_path_extent_mm(path, length, low_mm, high_mm));
+        EXPECT(called(bad), lw_path_compare(path, path, length, lw_deg(1.0), &no_problems));
+        EXPECT(called(bad), lw_path_compare(path, path, lw_mm(1.0), lw_deg(bad), &no_problems));
+        EXPECT(called(bad), lw_clip_stations(path, length, lw_mm(100.0), NULL, 0, &need));
+        EXPECT(called(bad), lw_clip_stations(path, lw_mm(400.0), length, NULL, 0, &need));
+        EXPECT(called(bad), lw_flare_net_shortening(length, lw_mm(198.0), &kept));
+        EXPECT(called(bad), lw_flare_net_shortening(lw_mm(200.0), length, &kept));
+        EXPECT(called(bad), lw_flare_slip(length, lw_mm(2.0), &no_problems));
+        EXPECT(called(bad), lw_flare_slip(lw_mm(2.0), length, &no_problems));
+        EXPECT(called(turn.deg), lw_turn_words(turn, text, sizeof text, &need));
+        EXPECT(called(turn.deg), lw_turn_clock(turn, text, sizeof text, &need));
+        EXPECT(called(bad), lw_turn_inclinometer(lw_deg(bad), lw_deg(30.0), 1, &angle));
+        EXPECT(called(turn.deg), lw_turn_inclinometer(lw_deg(60.0), turn, 1, &angle));
+        tape.measured = length;
+        EXPECT(called(bad), lw_tape_cut_new(&tape, bench, &no_cut));
+        tape.measured = lw_mm(1640.0);
+        tape.od = length;
+        EXPECT(called(bad), lw_tape_cut_new(&tape, bench, &no_cut));
+        tape.od = lw_mm(4.75);
+        tape.chance = bad;
+        EXPECT(called(bad), lw_tape_cut_new(&tape, bench, &no_cut));
+        /* NaN says that these two are not known. */
+        if (!isnan(bad)) {
+            tape.chance = 0.9;
+            tape.radius = length;
+            EXPECT(called(bad), lw_tape_cut_new(&tape, bench, &no_cut));
+            tape.radius = lw_mm(14.3);
+            tape.total_angle = lw_deg(bad);
+            EXPECT(called(bad), lw_tape_cut_new(&tape, bench, &no_cut));
+        }
+        CHECK(kept.mm == 7.0 && angle.deg == 7.0 && strcmp(text, "kept") == 0 && need == 0);
+        CHECK(low_mm[0] == 7.0 && low_mm[2] == 7.0 && high_mm[0] == 7.0 && high_mm[2] == 7.0);
+        CHECK(no_path == NULL && no_problems == NULL && no_cut == NULL);
+    }
+    lw_path_free(path);
+    lw_end_free(end);
+    lw_nut_free(nut);
+    lw_bench_free(bench);
+}
+
 static void texts(void) {
     static const struct {
         const char *text;
@@ -89,6 +160,21 @@ static void texts(void) {
         CHECK(length.mm == (rows[i].length == LW_OK ? 90.0 : 7.0));
         CHECK(angle.deg == (rows[i].angle == LW_OK ? 90.0 : 7.0));
     }
+    {
+        lw_length value = {7.0};
+        lw_length plus_minus = {7.0};
+        lw_angle rotation = {7.0};
+        EXPECT(LW_UNIT_MISSING, lw_rotation_read("90", &rotation));
+        EXPECT(LW_WRONG_KIND, lw_rotation_read("90 mm", &rotation));
+        EXPECT(LW_WRONG_KIND, lw_rotation_read("150 deg included", &rotation));
+        EXPECT(LW_OUT_OF_RANGE, lw_rotation_read("13 o'clock", &rotation));
+        EXPECT(LW_WRONG_KIND, lw_angle_read("3 o'clock", &rotation));
+        EXPECT(LW_UNREADABLE, lw_tolerance_read("9.45 mm", &value, &plus_minus));
+        EXPECT(LW_UNIT_MISSING, lw_tolerance_read("9.45 +- 0.05 mm", &value, &plus_minus));
+        EXPECT(LW_OUT_OF_RANGE, lw_tolerance_read("9.45 mm +- -0.05 mm", &value, &plus_minus));
+        EXPECT(LW_TEXT_NOT_UTF8, lw_tolerance_read("9.45 mm \xb1 0.05 mm", &value, &plus_minus));
+        CHECK(value.mm == 7.0 && plus_minus.mm == 7.0 && rotation.deg == 7.0);
+    }
     EXPECT(LW_UNKNOWN_NAME, lw_tube_new(lw_mm(4.75), lw_mm(0.7), "cheese", &tube));
     EXPECT(LW_OUT_OF_RANGE, lw_tube_new(lw_mm(4.75), lw_mm(2.375), "copper-nickel", &tube));
     EXPECT(LW_THREAD_AMBIGUOUS, lw_nut_new("M10", lw_mm(17.0), lw_mm(5.0), "coned", &nut));
@@ -100,6 +186,8 @@ static void texts(void) {
     OK(lw_end_new(nut, "bubble", &end));
     EXPECT(LW_UNKNOWN_NAME, lw_end_set_port(end, "tee", "unknown", "green"));
     EXPECT(LW_TEXT_NOT_UTF8, lw_end_set_port(end, "\xfe", "unknown", "unknown"));
+    EXPECT(LW_TEXT_NOT_UTF8, lw_end_add_loaded(end, "\xfe", ""));
+    EXPECT(LW_TEXT_NOT_UTF8, lw_end_add_loaded(end, "boot", "\xfe"));
     EXPECT(LW_UNKNOWN_NAME, lw_draft_set(draft, "colour", "blue"));
     EXPECT(LW_TEXT_NOT_UTF8, lw_draft_set(draft, "od", "\x80"));
     CHECK(tube == NULL);
@@ -226,6 +314,7 @@ static void plans(void) {
     lw_problems *problems = NULL;
     lw_plan_options *options = NULL;
     lw_sized *sized = NULL;
+    lw_notation notation = {sizeof notation, 0, 0};
     const lw_draft *rows[2];
     char text[256];
     size_t need = 99;
@@ -255,6 +344,23 @@ static void plans(void) {
     EXPECT(LW_OUT_OF_RANGE, lw_plan_end_minimum(plan, LW_B, -1, &length, &other));
     EXPECT(LW_OUT_OF_RANGE, lw_plan_end_straight(plan, -1, &length));
     EXPECT(LW_OUT_OF_RANGE, lw_plan_end_order(plan, 2, text, sizeof text, &need));
+    OK(lw_plan_end_minimum_term_count(plan, LW_A, LW_FLARE_AFTER, &need));
+    CHECK(need == 0);
+    EXPECT(LW_OUT_OF_RANGE, lw_plan_end_minimum_term_count(plan, 2, LW_FLARE_AFTER, &need));
+    EXPECT(LW_OUT_OF_RANGE, lw_plan_end_minimum_term_text(plan, LW_A, 3, 0, text, sizeof text, &need));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_end_minimum_term_length(plan, LW_A, LW_FLARE_AFTER, 0, &length));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_bend_from_last_bend(plan, 2, &length));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_bend_making(plan, 2, text, sizeof text, &need));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_check_bend(plan, 1, &need));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_tape_check(plan, 1, &length, &other));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_tape_check_from(plan, 1, text, sizeof text, &need));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_turn_check_reading(plan, 1, &angle));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_turn_check_words(plan, SIZE_MAX, text, sizeof text, &need));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_turn_check_clock(plan, 1, text, sizeof text, &need));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_loading_side(plan, 99, &flag));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_clip_rule(99, &length, &other));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_clip_rule_source(99, text, sizeof text, &need));
+    EXPECT(LW_NOT_KNOWN, lw_plan_explain(plan, "cut length", text, sizeof text, &need));
     EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_bend_mark(plan, 2, &length));
     EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_step_text(plan, SIZE_MAX, text, sizeof text, &need));
     EXPECT(LW_INDEX_OUT_OF_RANGE, lw_plan_assumption_text(plan, 99, text, sizeof text, &need));
@@ -269,6 +375,10 @@ static void plans(void) {
     EXPECT(LW_INDEX_OUT_OF_RANGE, lw_sized_plan(sized, 2, &none));
     CHECK(none == NULL);
     lw_sized_free(sized);
+    sized = NULL;
+    notation.size -= 1;
+    EXPECT(LW_STRUCT_SIZE, lw_size_lines_in(rows, 2, bench, options, &notation, &sized));
+    CHECK(sized == NULL);
     OK(lw_size_lines(NULL, 0, bench, NULL, &sized));
     OK(lw_sized_count(sized, &need));
     CHECK(need == 0);
@@ -283,6 +393,7 @@ static void plans(void) {
 
 int main(void) {
     numbers();
+    more_numbers();
     texts();
     buffers();
     last_error();

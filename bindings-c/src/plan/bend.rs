@@ -1,11 +1,12 @@
 //! The bends of a plan: marks and settings.
 
-use crate::argument::{given, given_mut, item, known, put};
+use crate::argument::{fill_text, given, given_mut, item, known, put};
 use crate::call::{call, lw_status};
 use crate::plan::lw_plan;
 use crate::units::{lw_angle, lw_length};
 use linewright::Error;
 use linewright::plan::PlannedBend;
+use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
 fn bend(plan: Option<&lw_plan>, index: usize) -> Result<&PlannedBend, Error> {
@@ -145,4 +146,16 @@ pub extern "C" fn lw_plan_bend_from_last_bend(
         from_last_bend.write(known(value, "from_last_bend")?.into());
         Ok(())
     })
+}
+
+/// How a bend is made: "former", "hand" or "mandrel". Only a bend on the former has a setting.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_plan_bend_making(
+    plan: Option<&lw_plan>,
+    index: usize,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(bend(plan, index)?.making.name().to_owned())) })
 }

@@ -83,6 +83,33 @@ pub extern "C" fn lw_plan_tape_check(
     })
 }
 
+/// The turn in words where it is a whole quarter, as lw_turn_words.
+///
+/// Errors: LW_NOT_KNOWN for other turns.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_plan_turn_check_words(
+    plan: Option<&lw_plan>,
+    index: usize,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let words = || known(turn(plan, index)?.words.map(str::to_owned), "words");
+    call(|| unsafe { fill_text(buf, cap, need, words) })
+}
+
+/// The turn on a clock, as lw_turn_clock.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_plan_turn_check_clock(
+    plan: Option<&lw_plan>,
+    index: usize,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(turn(plan, index)?.clock)) })
+}
+
 /// What an inclinometer reads, positive upward, for this turn; lw_plan_turn_check_text says on which leg.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_plan_turn_check_reading(

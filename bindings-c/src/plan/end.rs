@@ -1,12 +1,12 @@
 //! The two ends of a plan: the straight each has and needs.
 
-use crate::argument::{choice, fill_text, given, given_mut, known, put, side};
+use crate::argument::{choice, fill_text, given, given_mut, item, known, put, side};
 use crate::call::{call, lw_status};
 use crate::line::lw_side;
 use crate::plan::lw_plan;
 use crate::units::lw_length;
 use linewright::Error;
-use linewright::plan::{EndPlan, MinimumKind};
+use linewright::plan::{EndPlan, Minimum, MinimumKind, Term};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -33,6 +33,16 @@ fn kind(number: lw_minimum) -> Result<MinimumKind, Error> {
         (LW_ASSEMBLED, "LW_ASSEMBLED", MinimumKind::Assembled),
     ];
     choice(number, "kind", &choices)
+}
+
+fn minimum(plan: Option<&lw_plan>, number: lw_side, which: lw_minimum) -> Result<&Minimum, Error> {
+    let kind = kind(which)?;
+    known(end(plan, number)?.minima().iter().find(|minimum| minimum.kind == kind), "end_minimum")
+}
+
+/// The terms of a minimum; none while it is not known.
+fn terms(plan: Option<&lw_plan>, number: lw_side, which: lw_minimum) -> Result<&[Term], Error> {
+    Ok(&minimum(plan, number, which)?.terms)
 }
 
 /// The finished straight at an end.
@@ -74,13 +84,54 @@ pub extern "C" fn lw_plan_end_minimum(
     shortfall: Option<&mut MaybeUninit<lw_length>>,
 ) -> lw_status {
     call(|| {
-        let kind = self::kind(kind)?;
-        let minimum = end(plan, side)?.minima().iter().find(|minimum| minimum.kind == kind);
+        let minimum = minimum(plan, side, kind)?;
         let (needed, shortfall) = (given_mut(needed, "needed")?, given_mut(shortfall, "shortfall")?);
-        let figures = minimum.and_then(|minimum| Some((minimum.need?, minimum.shortfall?)));
-        let (need, short) = known(figures, "end_minimum")?;
+        let (need, short) = known(minimum.need.zip(minimum.shortfall), "end_minimum")?;
         needed.write(need.into());
         shortfall.write(short.into());
         Ok(())
     })
+}
+
+/// The number of terms that a minimum is the sum of; 0 while it is not known.
+///
+/// Errors: LW_OUT_OF_RANGE for a side or a kind that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_plan_end_minimum_term_count(
+    plan: Option<&lw_plan>,
+    side: lw_side,
+    kind: lw_minimum,
+    count: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| put(count, "count", terms(plan, side, kind)?.len()))
+}
+
+/// What a term of a minimum is, in words.
+///
+/// Errors: LW_OUT_OF_RANGE for a side or a kind that is none.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_plan_end_minimum_term_text(
+    plan: Option<&lw_plan>,
+    side: lw_side,
+    kind: lw_minimum,
+    index: usize,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(item(terms(plan, side, kind)?, index)?.what.clone())) })
+}
+
+/// How much a term adds to a minimum; it may be negative.
+///
+/// Errors: LW_OUT_OF_RANGE for a side or a kind that is none.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_plan_end_minimum_term_length(
+    plan: Option<&lw_plan>,
+    side: lw_side,
+    kind: lw_minimum,
+    index: usize,
+    length: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(length, "length", item(terms(plan, side, kind)?, index)?.length.into()))
 }
