@@ -11,6 +11,7 @@ use linewright::size_lines_in;
 use linewright::units::Notation;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyMapping};
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 /// One row of `size_lines`.
@@ -30,6 +31,14 @@ impl Record for SizedLine {
             .named("name", self.name())?
             .named("plan", self.plan())?
             .named("problems", self.problems())
+    }
+}
+
+impl SizedLine {
+    /// A row with names that are no fields has no plan: what stands there was meant for some field.
+    fn refuse(&mut self, errors: Vec<linewright::Error>) {
+        self.plan = None;
+        self.problems.splice(0..0, errors.into_iter().map(linewright::Error::into_problem));
     }
 }
 
@@ -91,10 +100,10 @@ const STRETCH: usize = 2000;
 ///
 /// `rows` is a data frame, or anything that gives a mapping for each line. The columns are the fields of a
 /// `LineDraft`; what stands in them is read as there, a missing value as an empty field. `ignore` names columns to
-/// leave out. `trim_end`, `reserve` and `accept` are those of `Line.plan`, `decimal_comma` and `bare_fraction_is_inch`
+/// leave out; a row with any other name that is no field is refused, and says so. `trim_end`, `reserve` and `accept` are those of `Line.plan`, `decimal_comma` and `bare_fraction_is_inch`
 /// those of `LineDraft.check`; a decimal comma in one row counts for all.
 ///
-/// Raises `UnknownNameError` for a column that is no field, `InputError` and `QuantityError` as `Line.plan`.
+/// Raises `QuantityError` for what is no table of rows, `InputError` and `QuantityError` as `Line.plan`.
 ///
 /// >>> import linewright as lw
 /// >>> bench = lw.Bench(former=lw.Former(as_formed="14.3 mm", grip="20 mm"),
@@ -124,9 +133,13 @@ pub(crate) fn size_lines(
     let py = rows.py();
     let options = Arc::new(Options::read(trim_end, reserve, accept)?);
     let ignored = ignore.unwrap_or_default();
-    let mut drafts = Vec::new();
+    let (mut drafts, mut unknown) = (Vec::new(), BTreeMap::new());
     for (i, row) in records(rows)?.try_iter()?.enumerate() {
-        drafts.push(draft_of_row(&row?, i + 1, &ignored)?);
+        let (draft, errors) = draft_of_row(&row?, i + 1, &ignored)?;
+        drafts.push(draft);
+        if !errors.is_empty() {
+            unknown.insert(i + 1, errors);
+        }
     }
     // What one row shows of the file's notation counts for all.
     let known = Notation { decimal_comma, bare_fraction_is_inch };
@@ -135,6 +148,9 @@ pub(crate) fn size_lines(
     let mut batch = Batch { bench, options, notation, sized: Vec::new() };
     for stretch in drafts.chunks(STRETCH) {
         batch.size(py, stretch)?;
+    }
+    for (row, errors) in unknown {
+        batch.sized[row - 1].refuse(errors);
     }
     Ok(batch.sized)
 }
@@ -170,7 +186,7 @@ fn draft_of_row(
     row: &Bound<'_, PyAny>,
     number: usize,
     ignored: &[String],
-) -> PyResult<linewright::LineDraft> {
+) -> PyResult<(linewright::LineDraft, Vec<linewright::Error>)> {
     let Ok(mapping) = row.cast::<PyMapping>() else {
         return Err(quantity::wrong_kind(row, &format!("rows, item {number}"), "a mapping of fields"));
     };

@@ -105,6 +105,10 @@ impl Bend {
         if !angles.is_empty() && radii.len() != 1 && radii.len() != angles.len() {
             return Err(mismatch("radii", radii.len(), angles.len()));
         }
+        if angles.is_empty() {
+            // A radius that rounds nothing shall still be one.
+            radii.iter().try_for_each(|radius| bounds::RADIUS.length(*radius).map(|_| ()))?;
+        }
         let rotations = std::iter::once(deg(0.0)).chain(rotations.iter().copied());
         angles
             .iter()

@@ -11,6 +11,11 @@ use crate::units::{Angle, Ratio, angle_text, deg, ratio, to_deg};
 
 /// Two trial angles closer than this tell nothing of the proportional part (ours, no source).
 const SPREAD_DEG: f64 = 10.0;
+/// A trial farther than this from the line through all contradicts the others (ours, no source): a hand reads an angle
+/// to a degree or so.
+const SCATTER_DEG: f64 = 2.0;
+/// What a hand can read off a former's scale (common practice, no source).
+const READABLE_DEG: f64 = 0.5;
 
 /// One trial bend: the tool was set to `set`, and `got` remained.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -56,10 +61,11 @@ impl Springback {
     /// proportion to the angle, and [`Springback::is_weak`] says so.
     ///
     /// # Errors
-    /// `TRIALS_UNUSABLE` for no trials, for one that did not spring back, and for sets that no springback explains;
+    /// `TRIALS_UNUSABLE` for no trials, for one that sprang forward, for one that contradicts the others by more than
+    /// 2 degrees, and for sets that no springback explains;
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
     pub fn from_trials(trials: &[Trial]) -> Result<Springback, Error> {
-        let unusable = |got: String, fix: &str| -> Error {
+        let unusable = |got: &str, fix: &str| -> Error {
             Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
                 .got(Value::text(got))
                 .need(Value::text(fix))
@@ -67,13 +73,16 @@ impl Springback {
         };
         let count = match u32::try_from(trials.len()) {
             Ok(n) if n > 0 => f64::from(n),
-            _ => return Err(unusable(format!("{} trials", trials.len()), "at least one trial bend")),
+            _ => return Err(unusable(&format!("{} trials", trials.len()), "at least one trial bend")),
         };
         for trial in trials {
             let (set, got) = (bounds::ANGLE.angle(trial.set)?, bounds::ANGLE.angle(trial.got)?);
             if to_deg(got) <= 0.0 || to_deg(got) > to_deg(set) {
                 let text = format!("set {}, got {}", angle_text(set), angle_text(got));
-                return Err(unusable(text, "a bend that springs back a little; were set and got exchanged?"));
+                return Err(unusable(
+                    &text,
+                    "a bend that springs back a little; were set and got exchanged?",
+                ));
             }
         }
         let sets: Vec<f64> = trials.iter().map(|t| to_deg(t.set)).collect();
@@ -90,12 +99,22 @@ impl Springback {
             let slope = sxy / sxx;
             (mean_back - slope * mean_set, slope)
         };
+        let off = |(x, y): (&f64, &f64)| (y - constant - proportional * x).abs();
+        if let Some(worst) = sets.iter().zip(&backs).map(off).reduce(f64::max)
+            && worst > SCATTER_DEG
+        {
+            let text = format!("a trial {worst:.1} deg away from the line through all");
+            return Err(unusable(
+                &text,
+                "trials within 2 deg of one line: measure them again, and take out the one that was misread",
+            ));
+        }
         let line = Springback::new(deg(constant), ratio(proportional)).map_err(|error| {
             let text = format!(
                 "constant {constant:.2} deg, proportional {proportional:.4}: {}",
                 error.problem().why
             );
-            unusable(text, "larger bends that spring back more than smaller ones: measure the trials again")
+            unusable(&text, "larger bends that spring back more than smaller ones: measure the trials again")
         })?;
         Ok(Springback { trials: trials.to_vec(), ..line })
     }
@@ -133,8 +152,16 @@ impl Springback {
         if to_deg(wanted) == 0.0 {
             return deg(0.0);
         }
-        let set = (to_deg(wanted) + to_deg(self.constant)) / (1.0 - self.proportional.value);
-        deg(set.max(to_deg(wanted)))
+        deg(self.on_line(wanted).max(to_deg(wanted)))
+    }
+
+    /// Whether the line would set the tool below the angle wanted by more than a hand can read: it tells nothing there.
+    pub(crate) fn is_forward(&self, wanted: Angle) -> bool {
+        to_deg(wanted) > 0.0 && self.on_line(wanted) < to_deg(wanted) - READABLE_DEG
+    }
+
+    fn on_line(&self, wanted: Angle) -> f64 {
+        (to_deg(wanted) + to_deg(self.constant)) / (1.0 - self.proportional.value)
     }
 
     /// Whether it rests on trials at one angle only.

@@ -43,7 +43,7 @@ static void paths(void) {
     EXPECT(LW_NOT_A_NUMBER, lw_path_compare(right, wrong, lw_unknown_length(), lw_deg(1.0), &problems));
     EXPECT(LW_OUT_OF_RANGE, lw_path_compare(right, wrong, lw_mm(1.0), lw_deg(-1.0), &problems));
     EXPECT(LW_OUT_OF_RANGE, lw_path_place_at(right, lw_mm(1e9), xyz_mm, direction));
-    EXPECT(LW_OUT_OF_RANGE, lw_path_place_at(right, lw_unknown_length(), xyz_mm, direction));
+    EXPECT(LW_NOT_A_NUMBER, lw_path_place_at(right, lw_unknown_length(), xyz_mm, direction));
     EXPECT(LW_OUT_OF_RANGE, lw_path_extent_mm(right, lw_mm(1e308), xyz_mm, direction));
     CHECK(xyz_mm[0] == 7.0 && direction[2] == 7.0);
     OK(lw_path_end_place(right, xyz_mm, direction));

@@ -108,11 +108,12 @@ def test_an_angle_in_radians_is_read_back_without_loss():
     assert lw.read_angle(lw.LineDraft(bends=angle).typed["bends"]) == angle
 
 
-def test_an_unknown_column_stops_the_call(fields, bench, plan):
+def test_an_unknown_name_refuses_its_row_and_no_other(fields, bench, plan):
     row = {**fields, "mechanic": "K. Doe", 7: "x"}
-    with pytest.raises(lw.UnknownNameError) as caught:
-        lw.size_lines([row], bench=bench)
-    assert caught.value.got == "mechanic" and "a_nut_length" in caught.value.need
+    before, refused, after = lw.size_lines([fields, row, fields], bench=bench)
+    assert before.plan == after.plan == plan and refused.plan is None and refused.row == 2
+    assert [problem.id for problem in refused.problems[:2]] == ["UNKNOWN_NAME@field mechanic", "UNKNOWN_NAME@field 7"]
+    assert "a_nut_length" in refused.problems[0].need
     (sized,) = lw.size_lines([row], bench=bench, ignore=["mechanic", "7"])
     assert sized.plan == plan
     with pytest.raises(TypeError):

@@ -88,18 +88,23 @@ impl Field {
 #[derive(Clone, PartialEq)]
 pub(crate) struct LineDraft(pub(crate) linewright::LineDraft);
 
-/// A draft of named values, each as it is typed; `ignored` names are left out.
-pub(crate) fn draft_of(row: &Bound<'_, PyDict>, ignored: &[String]) -> PyResult<linewright::LineDraft> {
+/// A draft of named values, each as it is typed, and an error for each name that is no field; `ignored` names are left
+/// out.
+pub(crate) fn draft_of(
+    row: &Bound<'_, PyDict>,
+    ignored: &[String],
+) -> PyResult<(linewright::LineDraft, Vec<linewright::Error>)> {
     let mut draft = linewright::LineDraft::new();
+    let mut unknown = Vec::new();
     for (name, value) in row {
         let name = typed(&name)?;
         if ignored.contains(&name) {
             continue;
         }
         let text = typed(&value)?;
-        error::call(|| draft.set(&name, &text).map(|_| ()))?;
+        unknown.extend(draft.set(&name, &text).err());
     }
-    Ok(draft)
+    Ok((draft, unknown))
 }
 
 impl LineDraft {
@@ -121,8 +126,12 @@ impl LineDraft {
     #[new]
     #[pyo3(signature = (**fields))]
     fn new(fields: Option<&Bound<'_, PyDict>>) -> PyResult<Self> {
-        let draft = fields.map_or(Ok(linewright::LineDraft::new()), |fields| draft_of(fields, &[]))?;
-        Ok(LineDraft(draft))
+        let Some(fields) = fields else { return Ok(LineDraft(linewright::LineDraft::new())) };
+        let (draft, unknown) = draft_of(fields, &[])?;
+        match unknown.into_iter().next() {
+            Some(error) => Err(error::input(error)),
+            None => Ok(LineDraft(draft)),
+        }
     }
 
     /// Every field a draft can have.

@@ -73,8 +73,7 @@ impl Path {
     /// `OUT_OF_RANGE` beyond either end, `NOT_A_NUMBER`.
     pub fn place_at(&self, station: Length) -> Result<Place, Error> {
         let whole = self.developed_length();
-        let is_on = bounds::STATION.length(station).is_ok() && to_mm(station) <= to_mm(whole) + ON_MM;
-        if !is_on {
+        if to_mm(bounds::STATION.length(station)?) > to_mm(whole) + ON_MM {
             return Err(Problem::new(Code::OutOfRange, Part::Field("station".to_owned()))
                 .got(Value::Length(station))
                 .need(Value::text(format!("0 to the developed length, {}", Value::Length(whole))))

@@ -64,7 +64,8 @@ pub(super) fn point(at: Vec3) -> Point {
 impl Path {
     /// A path through corner points, each corner rounded with one radius for all or a radius of its own.
     ///
-    /// Points that coincide are merged; a point on a straight is no corner and its radius is dropped with it.
+    /// Points that coincide are merged and the radius of the first counts; a point on a straight is no corner and its
+    /// radius is dropped with it.
     ///
     /// # Errors
     /// `PATH_DEGENERATE` for fewer than two different points, and for a point from which the line doubles straight
@@ -79,6 +80,9 @@ impl Path {
                 .need(Value::Count(corners))
                 .why(format!("{} points have {corners} corners", points.len()))
                 .into());
+        }
+        for radius in radii {
+            bounds::RADIUS.length(*radius)?;
         }
         let mut kept: Vec<(Vec3, Length)> = Vec::new();
         for (i, at) in points.iter().enumerate() {

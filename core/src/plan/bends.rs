@@ -103,7 +103,8 @@ fn is_formers(bench: &Bench, radius: Length) -> bool {
 
 fn setting(bench: &Bench, bend: &Bend) -> Option<Angle> {
     let on_former = bend.making() == Making::Former && is_formers(bench, bend.radius());
-    bench.springback().filter(|_| on_former).map(|s| s.setting_of(bend.angle()))
+    let springback = bench.springback().filter(|s| on_former && !s.is_forward(bend.angle()))?;
+    Some(springback.setting_of(bend.angle()))
 }
 
 fn note_settings(bench: &Bench, planned: &[PlannedBend], problems: &mut Vec<Problem>) {
@@ -138,9 +139,16 @@ pub(super) fn check(line: &Line, bench: &Bench, first: Side, problems: &mut Vec<
         if bend.making() != Making::Former {
             continue;
         }
-        if bench.springback().is_none() {
-            problems
-                .push(Problem::new(Code::SpringbackUnknown, part.clone()).got(Value::Angle(bend.angle())));
+        match bench.springback() {
+            None => problems
+                .push(Problem::new(Code::SpringbackUnknown, part.clone()).got(Value::Angle(bend.angle()))),
+            Some(springback) if springback.is_forward(bend.angle()) => problems.push(
+                Problem::new(Code::SpringbackUnknown, part.clone())
+                    .got(Value::Angle(bend.angle()))
+                    .why("the springback of the bench would have this bend spring forward, so it tells nothing here")
+                    .fix("make a trial bend near this angle"),
+            ),
+            Some(_) => {}
         }
         if !is_formers(bench, bend.radius()) {
             problems.push(

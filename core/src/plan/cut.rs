@@ -88,7 +88,7 @@ impl FlareUse {
 }
 
 impl CutLength {
-    /// Every term, or nothing while one of them is not known.
+    /// Every term, or nothing while one of them is not known or bends that overlap leave no length at all.
     pub(super) fn new(line: &Line, uses: &[FlareUse; 2], reserve: Length) -> Option<CutLength> {
         let path = line.path();
         let mut terms = vec![
@@ -115,7 +115,8 @@ impl CutLength {
         if to_mm(reserve) > 0.0 {
             terms.push(Term { what: "reserve".to_owned(), length: reserve });
         }
-        Some(CutLength { terms, spare: spare + reserve })
+        let cut = CutLength { terms, spare: spare + reserve };
+        (to_mm(cut.length()) > 0.0).then_some(cut)
     }
 
     /// The terms, in the order they are added.

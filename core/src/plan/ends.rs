@@ -165,7 +165,7 @@ impl Order {
                 if trim_end != Some(side) && side == first { end.held_raw(grip) } else { end.need_after() };
             end.order = if trim_end == Some(side) {
                 FlareOrder::AfterBending
-            } else if end.allows(MinimumKind::FlareBefore) || line.path().bends().is_empty() {
+            } else if end.allows(MinimumKind::FlareBefore) {
                 FlareOrder::BeforeBending
             } else if after.is_some_and(|need| to_mm(shortfall(to_mm(end.straight), to_mm(need))) == 0.0) {
                 FlareOrder::AfterBending
@@ -198,9 +198,9 @@ fn end_straight(line: &Line, side: Side) -> Length {
 fn minima(line: &Line, bench: &Bench, side: Side, net: Option<Length>) -> [Minimum; 3] {
     let end = line.end(side);
     let nut = end.nut.length();
-    // A line without bends has no bend to be too near.
-    let straight =
-        if line.path().bends().is_empty() { f64::INFINITY } else { to_mm(end_straight(line, side)) };
+    let straight = to_mm(end_straight(line, side));
+    // On a line without bends no former holds, and both nuts share the one straight.
+    let other = line.path().bends().is_empty().then(|| line.end(side.other()).nut.length());
     let term = |what: &str, length: Length| Term { what: what.to_owned(), length };
     let minimum = |kind, terms: Vec<Term>| {
         let need = (!terms.is_empty()).then(|| mm(terms.iter().map(|t| to_mm(t.length)).sum()));
@@ -217,10 +217,21 @@ fn minima(line: &Line, bench: &Bench, side: Side, net: Option<Length>) -> [Minim
             term("less net shortening", mm(0.0) - net),
         ]
     });
+    let before = match other {
+        // The end flared first has only its own nut behind the clamp.
+        Some(_) => after.clone().unwrap_or_default(),
+        None => vec![term("nut", nut), term("grip", bench.former().grip())],
+    };
+    let beside = |mut terms: Vec<Term>| {
+        if let Some(other) = other.filter(|_| !terms.is_empty()) {
+            terms.push(term("nut of the other end", other));
+        }
+        terms
+    };
     [
-        minimum(MinimumKind::FlareAfter, after.unwrap_or_default()),
-        minimum(MinimumKind::FlareBefore, vec![term("nut", nut), term("grip", bench.former().grip())]),
-        minimum(MinimumKind::Assembled, vec![term("nut", nut), term("back-off", bench.back_off().0)]),
+        minimum(MinimumKind::FlareAfter, beside(after.unwrap_or_default())),
+        minimum(MinimumKind::FlareBefore, before),
+        minimum(MinimumKind::Assembled, beside(vec![term("nut", nut), term("back-off", bench.back_off().0)])),
     ]
 }
 
@@ -253,16 +264,17 @@ fn report(line: &Line, side: Side, end: &EndPlan, after: Option<Length>, problem
         // A bend that overlaps the end is reported as such.
         return;
     }
+    let bends = line.path().bends().len();
     let bend = match side {
-        Side::A => 1,
-        Side::B => line.path().bends().len(),
+        Side::A => bends.min(1),
+        Side::B => bends,
     };
     let cure = |by: Length| {
-        format!(
-            "move bend {bend} away from end {} by {}",
-            side.name(),
-            length_text(round_length(by, mm(0.1), Rounding::Up))
-        )
+        let by = length_text(round_length(by, mm(0.1), Rounding::Up));
+        match bend {
+            0 => format!("lengthen the line by {by}, or join the two ports without tube"),
+            _ => format!("move bend {bend} away from end {} by {by}", side.name()),
+        }
     };
     let [_, before, assembled] = &end.minima;
     if end.order == FlareOrder::Neither {

@@ -70,8 +70,11 @@ pub struct Step {
 pub(crate) const PAPER_MM: f64 = 0.5;
 const PAPER_DEG: f64 = 0.5;
 
-/// A length in both units: `"1079.5 mm  42 1/2 in"`.
+/// A length in both units: `"1079.5 mm  42 1/2 in"`. Less than nothing, as bends that overlap give, is no figure.
 pub(crate) fn both_units(length: Length, rounding: Rounding) -> String {
+    if to_mm(length) < 0.0 {
+        return "NOT KNOWN".to_owned();
+    }
     let rounded = to_mm(round_length(length, mm(PAPER_MM), rounding));
     format!("{rounded:.1} mm  {} in", inch_text(length, rounding))
 }
@@ -227,9 +230,13 @@ pub(crate) fn turn_text(plan: &Plan, bend: &PlannedBend) -> String {
 }
 
 fn trim_text(plan: &Plan, side: Side) -> String {
-    let spare = plan.cut().map_or(mm(0.0), super::CutLength::spare);
-    let off = length_text(round_length(spare, mm(PAPER_MM), Rounding::Nearest));
     let net = |side: Side| plan.end(side).net_shortening();
+    // What a flare without a test piece takes of its 5 mm is not known, so neither is what remains of them.
+    let about = if net(Side::A).and(net(Side::B)).is_some() { "about" } else { "at most" };
+    let off = plan.cut().map_or("what comes off is NOT KNOWN".to_owned(), |cut| {
+        let spare = length_text(round_length(cut.spare(), mm(PAPER_MM), Rounding::Nearest));
+        format!("{about} {spare} comes off")
+    });
     let is_straight = plan.end(side).order() == FlareOrder::BeforeBending;
     let place = match (is_straight, plan.datum) {
         (false, _) => net(side).map(|net| {
@@ -246,9 +253,9 @@ fn trim_text(plan: &Plan, side: Side) -> String {
         }),
     };
     match place {
-        Some(place) => format!("TRIM {} to {place} (about {off} comes off).", side.name()),
+        Some(place) => format!("TRIM {} to {place} ({off}).", side.name()),
         None => {
-            format!("TRIM {} only as far as a test piece of the flare says; {off} is on it.", side.name())
+            format!("TRIM {} only as far as a test piece of the flare says ({off}).", side.name())
         }
     }
 }

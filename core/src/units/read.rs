@@ -67,18 +67,25 @@ pub fn read_length_in(text: &str, notation: Notation) -> Result<Length, Error> {
     let fail = |code, need: &str| Error::field(code, "length", Value::text(text), Value::text(need));
     match tokens.as_slice() {
         [Token::Number(_)] => Err(guess::unit_missing(text)),
-        [Token::Number(value), Token::Unit(Unit::Length(unit))] => Ok(unit.length(*value)),
+        [Token::Number(value), Token::Unit(Unit::Length(unit))] => held(unit.length(*value), fail),
         [
             Token::Number(feet),
             Token::Unit(Unit::Length(LengthUnit::Foot)),
             Token::Number(inches),
             Token::Unit(Unit::Length(LengthUnit::Inch)),
-        ] if *feet >= 0.0 && (0.0..12.0).contains(&inches.abs()) => Ok(inch(feet * 12.0 + inches.abs())),
+        ] if *feet >= 0.0 && (0.0..12.0).contains(&inches.abs()) => {
+            held(inch(feet * 12.0 + inches.abs()), fail)
+        }
         [Token::Number(_), Token::Unit(Unit::Angle(_)), ..] => {
             Err(fail(Code::WrongKind, "a length, such as 90 mm"))
         }
         _ => Err(fail(Code::Unreadable, "a number with its unit, such as 55 mm, 9 1/4 in or 1.85 m")),
     }
+}
+
+/// A length that its unit has not taken beyond what a number can hold.
+fn held(length: Length, fail: impl Fn(Code, &str) -> Error) -> Result<Length, Error> {
+    if length.value.is_finite() { Ok(length) } else { Err(fail(Code::OutOfRange, "a length of this world")) }
 }
 
 /// The unit an angle may be written in.
@@ -120,7 +127,7 @@ pub fn read_angle_in(text: &str, notation: Notation) -> Result<Angle, Error> {
         (_, AngleUnit::Clock) => {
             Err(angle_error(Code::WrongKind, text, "an angle in degrees; a clock is for rotations"))
         }
-        (value, unit) => Ok(plain_angle(value, unit)),
+        (value, unit) => plain_angle(text, value, unit),
     }
 }
 
@@ -152,15 +159,21 @@ pub fn read_rotation_in(text: &str, notation: Notation) -> Result<Angle, Error> 
         (_, AngleUnit::Included) => {
             Err(angle_error(Code::WrongKind, text, "a rotation, such as 90 deg or 3 o'clock"))
         }
-        (value, unit) => Ok(plain_angle(value, unit)),
+        (value, unit) => plain_angle(text, value, unit),
     }
 }
 
-fn plain_angle(value: f64, unit: AngleUnit) -> Angle {
-    match unit {
+fn plain_angle(text: &str, value: f64, unit: AngleUnit) -> Result<Angle, Error> {
+    let angle = match unit {
         AngleUnit::Radian => rad(value),
         AngleUnit::Turn => deg(value * 360.0),
         AngleUnit::Degree | AngleUnit::Included | AngleUnit::Clock => deg(value),
+    };
+    // A unit may take it beyond what a number can hold.
+    if angle.value.is_finite() {
+        Ok(angle)
+    } else {
+        Err(angle_error(Code::OutOfRange, text, "an angle of this world"))
     }
 }
 
