@@ -45,7 +45,9 @@ fn heading(plan: &Plan, page: &mut Page) {
     }
     page.bar('-');
     let cut = plan.cut().map_or("NOT KNOWN".to_owned(), |cut| both_units(cut.length(), Rounding::Up));
-    page.split(&format!("CUT  {cut}"), &format!("finished {}", length_text(plan.finished_length())));
+    let finished = Some(plan.finished_length()).filter(|length| to_mm(*length) > 0.0);
+    let finished = finished.map_or("NOT KNOWN".to_owned(), length_text);
+    page.split(&format!("CUT  {cut}"), &format!("finished {finished}"));
     let trim = match plan.trim_end() {
         Some(side) => format!("end {} stays long and is trimmed last", side.name()),
         None if plan.cut().is_none() => "trim end NOT KNOWN".to_owned(),

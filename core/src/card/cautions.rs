@@ -21,7 +21,7 @@ pub(super) const STANDING: &[&str] = &[
     "Bleed as the vehicle maker says, look for leaks with the pedal held, try it slowly away from traffic, look \
      again later. Torque, bleeding order and fluid are the maker's.",
     "Marks and cut are rounded to 0.5 mm, settings down to 0.5 degrees: stop short and top up. An over-bend cannot be \
-     undone.",
+     undone. Settings hold only for the tube and former of the trial bends.",
 ];
 
 /// Printed where they apply.

@@ -173,3 +173,11 @@ fn the_box_holds_every_station_and_is_no_larger() {
         }
     }
 }
+
+#[test]
+fn a_radius_that_rounds_nothing_shall_still_be_one() {
+    let points = [[0.0, 0.0, 0.0], [50.0, 0.0, 0.0]].map(|p: [f64; 3]| p.map(mm));
+    let code = |radius: f64| Path::from_vertices(&points, &[mm(radius)]).unwrap_err().code();
+    assert_eq!([code(-5.0), code(f64::NAN)], [Code::OutOfRange, Code::NotANumber]);
+    assert_eq!(Bend::list(&[], &[], &[mm(-3.0)]).unwrap_err().code(), Code::OutOfRange);
+}

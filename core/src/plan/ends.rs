@@ -163,16 +163,19 @@ impl Order {
             let end = &mut ends[side as usize];
             let after =
                 if trim_end != Some(side) && side == first { end.held_raw(grip) } else { end.need_after() };
+            // On a line without bends the end flared second has the other nut beside it.
+            let is_second = side != first && line.path().bends().is_empty();
+            let before = end.minima[MinimumKind::FlareBefore as usize].need.filter(|_| !is_second);
             end.order = if trim_end == Some(side) {
                 FlareOrder::AfterBending
-            } else if end.allows(MinimumKind::FlareBefore) {
+            } else if end.allows(MinimumKind::FlareBefore) && before.is_some() {
                 FlareOrder::BeforeBending
             } else if after.is_some_and(|need| to_mm(shortfall(to_mm(end.straight), to_mm(need))) == 0.0) {
                 FlareOrder::AfterBending
             } else {
                 FlareOrder::Neither
             };
-            report(line, side, end, after, problems);
+            report(line, side, end, [after, before], problems);
         }
         Order { first, trim_end, ends }
     }
@@ -258,7 +261,13 @@ fn trim_end(ends: &[EndPlan; 2], wanted: Option<Side>, problems: &mut Vec<Proble
 }
 
 /// Reports an end without room, each with the smallest move that cures it.
-fn report(line: &Line, side: Side, end: &EndPlan, after: Option<Length>, problems: &mut Vec<Problem>) {
+fn report(
+    line: &Line,
+    side: Side,
+    end: &EndPlan,
+    [after, before]: [Option<Length>; 2],
+    problems: &mut Vec<Problem>,
+) {
     let straight = end.straight;
     if to_mm(straight) < -TOLERANCE_MM {
         // A bend that overlaps the end is reported as such.
@@ -276,18 +285,22 @@ fn report(line: &Line, side: Side, end: &EndPlan, after: Option<Length>, problem
             _ => format!("move bend {bend} away from end {} by {by}", side.name()),
         }
     };
-    let [_, before, assembled] = &end.minima;
+    let assembled = &end.minima[MinimumKind::Assembled as usize];
     if end.order == FlareOrder::Neither {
-        let least = [after, before.need].into_iter().flatten().min_by(|a, b| to_mm(*a).total_cmp(&to_mm(*b)));
+        let least = [after, before].into_iter().flatten().min_by(|a, b| to_mm(*a).total_cmp(&to_mm(*b)));
         if let Some(need) = least {
             let short = shortfall(to_mm(straight), to_mm(need));
             let after = after.map_or("not known".to_owned(), length_text);
-            let before = before.need.map_or("not known".to_owned(), length_text);
+            let before = before.map_or("not known".to_owned(), length_text);
+            let why = match bend {
+                0 => "the flare tool's clamp and the nuts have no room on this line".to_owned(),
+                _ => format!("needed to flare after bending: {after}; to flare before bending: {before}"),
+            };
             problems.push(
                 Problem::new(Code::BendInClamp, Part::End(side))
                     .got(Value::Length(straight))
                     .need(Value::Length(need))
-                    .why(format!("needed to flare after bending: {after}; to flare before bending: {before}"))
+                    .why(why)
                     .fix(cure(short)),
             );
         }

@@ -223,6 +223,52 @@ fn a_straight_line_needs_no_marks() {
 }
 
 #[test]
+fn a_short_straight_line_has_no_room_for_clamp_and_nuts() {
+    let with = |length: f64| plan(&line(&[length], 0.0, 14.3));
+    // Flared last: 4 + 13 + 17 + 2 - 2, and the other nut, 17. Flared first: 34. Assembled: two nuts and 3.
+    let needs = |side| with(300.0).end(side).minima().each_ref().map(|m| to_mm(m.need.unwrap()));
+    assert_eq!([needs(Side::A), needs(Side::B)], [[51.0, 34.0, 37.0]; 2]);
+    assert_eq!((with(51.0).trim_end(), codes(&with(51.0))), (Some(Side::B), vec![]));
+    for (length, found) in [
+        (50.0, vec!["BEND_IN_CLAMP@end B"]),
+        (36.0, vec!["BEND_IN_CLAMP@end B", "NUT_ON_BEND@end A", "NUT_ON_BEND@end B"]),
+        (5.0, vec!["BEND_IN_CLAMP@end A", "BEND_IN_CLAMP@end B", "NUT_ON_BEND@end A", "NUT_ON_BEND@end B"]),
+    ] {
+        let plan = with(length);
+        let mut stops = codes(&plan);
+        stops.sort();
+        assert_eq!(stops, found, "{length}");
+        assert!(plan.is_draft() && plan.steps()[0].locked, "{length}");
+    }
+    let short = with(50.0);
+    let stop = short.problems().iter().find(|p| p.id() == "BEND_IN_CLAMP@end B").unwrap();
+    assert_eq!(stop.fix, "lengthen the line by 1 mm, or join the two ports without tube");
+}
+
+#[test]
+fn a_springback_that_would_spring_forward_gives_no_setting() {
+    let trials = [Trial { set: deg(90.0), got: deg(84.0) }, Trial { set: deg(45.0), got: deg(43.5) }];
+    let bench = bench().with_springback(Springback::from_trials(&trials).unwrap());
+    let with = |angle| Plan::new(&line(&[60.0, 100.0, 90.0], angle, 14.3), &bench, &PlanOptions::default());
+    // (10 - 3) / 0.9 = 7.8: the tool would be set below what is wanted. (60 - 3) / 0.9 = 63.3.
+    let small = with(10.0);
+    assert!(small.bends().iter().all(|b| b.setting.is_none()) && small.is_draft());
+    assert!(codes(&small).contains(&"SPRINGBACK_UNKNOWN@bend 1".to_owned()), "{:?}", codes(&small));
+    assert!((to_deg(with(60.0).bends()[0].setting.unwrap()) - 57.0 / 0.9).abs() < 1e-9);
+}
+
+#[test]
+fn overlapping_bends_leave_no_length_to_cut_or_mark() {
+    let base = line(&[60.0, 100.0], 175.0, 14.3);
+    let path = Path::from_legs(&[mm(60.0), mm(100.0)], base.path().bends()).unwrap();
+    let plan = plan(&Line::new("test", base.tube().clone(), path, end(), end()));
+    assert!(plan.cut().is_none() && plan.steps()[0].text.contains("NOT KNOWN"));
+    let card = crate::card::text(&plan);
+    let below_zero = |line: &&str| line.contains(" -") && line.contains(" mm") && !line.contains("got");
+    assert_eq!(card.lines().filter(below_zero).collect::<Vec<_>>(), [""; 0]);
+}
+
+#[test]
 fn a_reserve_is_a_term_of_the_cut() {
     let options = PlanOptions::default().with_reserve(mm(15.0)).unwrap();
     let plan = Plan::new(&line(&[300.0], 0.0, 14.3), &bench(), &options);

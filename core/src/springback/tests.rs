@@ -45,6 +45,9 @@ fn trials_that_make_no_sense_are_refused() {
         &[(90.0, 0.0)],
         &[(90.0, 88.0), (45.0, 40.0)],
         &[(90.0, 30.0), (45.0, 20.0)],
+        // The line through these leaves the middle one 4 degrees off.
+        &[(90.0, 86.5), (60.0, 50.0), (45.0, 43.2)],
+        &[(90.0, 86.5), (90.0, 80.0)],
     ] {
         let error = Springback::from_trials(&trials(pairs)).unwrap_err();
         assert_eq!(error.code(), Code::TrialsUnusable, "{pairs:?}");

@@ -247,3 +247,12 @@ fn inches_are_printed_in_thirty_seconds() {
     assert_eq!(length_text(mm(-0.001)), "0 mm");
     assert_eq!(angle_text(deg(31.281_755)), "31.28 deg");
 }
+
+#[test]
+fn a_unit_takes_no_number_beyond_all_bounds() {
+    for text in ["1e308 m", "1e308 ft", "1e308 in", "1e308 ft 1 in"] {
+        assert_eq!(read_length(text).unwrap_err().code(), Code::OutOfRange, "{text}");
+    }
+    assert_eq!(read_angle("1e308 turn").unwrap_err().code(), Code::OutOfRange);
+    assert_eq!(read_rotation("-1e308 turn").unwrap_err().code(), Code::OutOfRange);
+}
