@@ -77,3 +77,18 @@ fn what_is_not_known_is_printed_as_such() {
     let flat = card.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(flat.contains("together: 5 mm (common practice, no source)"));
 }
+
+#[test]
+fn overlapping_bends_leave_no_length_to_cut_or_mark() {
+    let mut draft = draft("overlap");
+    for (field, typed) in [("legs", "60 mm; 100 mm"), ("bends", "175 deg"), ("rotations", "")] {
+        draft.set(field, typed).unwrap();
+    }
+    let tool = FlareTool::new(Flare::Double45, mm(13.0), mm(4.0)).unwrap();
+    let bench = Bench::new(Former::new(mm(14.3), mm(20.0)).unwrap(), &[tool]).unwrap();
+    let plan = Plan::new(&draft.check().line.unwrap(), &bench, &PlanOptions::default());
+    assert!(to_mm(plan.finished_length()) < 0.0 && plan.cut().is_none() && plan.steps()[0].locked);
+    let card = text(&plan);
+    assert!(card.contains("CUT  NOT KNOWN") && card.contains("finished NOT KNOWN"), "{card}");
+    assert!(card.contains("mark 1:  NOT KNOWN"), "{card}");
+}

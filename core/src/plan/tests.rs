@@ -258,17 +258,6 @@ fn a_springback_that_would_spring_forward_gives_no_setting() {
 }
 
 #[test]
-fn overlapping_bends_leave_no_length_to_cut_or_mark() {
-    let base = line(&[60.0, 100.0], 175.0, 14.3);
-    let path = Path::from_legs(&[mm(60.0), mm(100.0)], base.path().bends()).unwrap();
-    let plan = plan(&Line::new("test", base.tube().clone(), path, end(), end()));
-    assert!(plan.cut().is_none() && plan.steps()[0].text.contains("NOT KNOWN"));
-    let card = crate::card::text(&plan);
-    let below_zero = |line: &&str| line.contains(" -") && line.contains(" mm") && !line.contains("got");
-    assert_eq!(card.lines().filter(below_zero).collect::<Vec<_>>(), [""; 0]);
-}
-
-#[test]
 fn a_reserve_is_a_term_of_the_cut() {
     let options = PlanOptions::default().with_reserve(mm(15.0)).unwrap();
     let plan = Plan::new(&line(&[300.0], 0.0, 14.3), &bench(), &options);
