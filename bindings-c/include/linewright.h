@@ -1694,7 +1694,7 @@ void lw_changes_free(lw_changes *changes);
 /**
  * The stations of the fewest clips that keep a rule: no further apart than spacing, the first and last no further from
  * the ends than from_end; distances along the center line from end A. stations has room for cap of them; need receives
- * their number.
+ * their number. A clip may fall into a bend: ask lw_clip_problems as well.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
  */
@@ -1704,6 +1704,17 @@ lw_status lw_clip_stations(const lw_path *path,
                            lw_length *stations,
                            size_t cap,
                            size_t *need);
+
+/**
+ * What is worth knowing about the clips that lw_clip_stations gives for the same rule: LW_CLIP_IN_BEND for each that
+ * falls into a bend. Free it with lw_problems_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_clip_problems(const lw_path *path,
+                           lw_length spacing,
+                           lw_length from_end,
+                           lw_problems **problems);
 
 /**
  * Clips to buy: those that are missing, and spares.

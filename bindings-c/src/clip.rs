@@ -3,6 +3,7 @@
 use crate::argument::{ArrayNames, fill, fill_text, given, given_mut, item, put};
 use crate::call::{call, lw_status};
 use crate::path::lw_path;
+use crate::problem::lw_problems;
 use crate::units::lw_length;
 use linewright::clip::{self, ClipRule};
 use linewright::source::Source;
@@ -11,7 +12,7 @@ use std::mem::MaybeUninit;
 
 /// The stations of the fewest clips that keep a rule: no further apart than spacing, the first and last no further from
 /// the ends than from_end; distances along the center line from end A. stations has room for cap of them; need receives
-/// their number.
+/// their number. A clip may fall into a bend: ask lw_clip_problems as well.
 ///
 /// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
 #[unsafe(no_mangle)]
@@ -29,6 +30,23 @@ pub unsafe extern "C" fn lw_clip_stations(
         Ok(clips.into_iter().map(|clip| clip.station.into()).collect())
     };
     call(|| unsafe { fill(&ArrayNames { buf: "stations", need: "need" }, stations, cap, need, found) })
+}
+
+/// What is worth knowing about the clips that lw_clip_stations gives for the same rule: LW_CLIP_IN_BEND for each that
+/// falls into a bend. Free it with lw_problems_free.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_clip_problems(
+    path: Option<&lw_path>,
+    spacing: lw_length,
+    from_end: lw_length,
+    problems: Option<&mut MaybeUninit<Box<lw_problems>>>,
+) -> lw_status {
+    call(|| {
+        let rule = ClipRule::new(spacing.into(), from_end.into(), Source::common_practice())?;
+        put(problems, "problems", lw_problems::of(rule.clips(&given(path, "path")?.0).problems))
+    })
 }
 
 /// Clips to buy: those that are missing, and spares.

@@ -101,6 +101,7 @@ static void more_numbers(void) {
         EXPECT(called(bad), lw_path_compare(path, path, lw_mm(1.0), lw_deg(bad), &no_problems));
         EXPECT(called(bad), lw_clip_stations(path, length, lw_mm(100.0), NULL, 0, &need));
         EXPECT(called(bad), lw_clip_stations(path, lw_mm(400.0), length, NULL, 0, &need));
+        EXPECT(called(bad), lw_clip_problems(path, length, lw_mm(100.0), &no_problems));
         EXPECT(called(bad), lw_flare_net_shortening(length, lw_mm(198.0), &kept));
         EXPECT(called(bad), lw_flare_net_shortening(lw_mm(200.0), length, &kept));
         EXPECT(called(bad), lw_flare_slip(length, lw_mm(2.0), &no_problems));

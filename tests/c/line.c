@@ -57,6 +57,14 @@ static void paths(void) {
     EXPECT(LW_OUT_OF_RANGE, lw_clip_stations(right, lw_mm(0.0), lw_mm(100.0), NULL, 0, &need));
     EXPECT(LW_SPACE_TOO_SMALL, lw_clip_stations(right, lw_mm(100.0), lw_mm(50.0), NULL, 0, &need));
     CHECK(need > 1);
+    /* Bends from 90 to 104.97 and from 224.97 to 247.43 of 327.43 mm: of the clips at 104 and 223.43 one falls in. */
+    OK(lw_clip_problems(right, lw_mm(400.0), lw_mm(104.0), &problems));
+    finds(problems, LW_CLIP_IN_BEND);
+    lw_problems_free(problems);
+    OK(lw_clip_problems(right, lw_mm(400.0), lw_mm(50.0), &problems));
+    OK(lw_problems_count(problems, &count));
+    CHECK(count == 0);
+    lw_problems_free(problems);
     lw_path_free(right);
     lw_path_free(mirror);
     lw_path_free(wrong);

@@ -212,6 +212,8 @@ static void calls(void) {
     REFUSES("path", lw_clip_stations(NULL, lw_mm(400.0), lw_mm(100.0), stations, 8, &count));
     REFUSES("stations", lw_clip_stations(path, lw_mm(400.0), lw_mm(100.0), NULL, 8, &count));
     REFUSES("need", lw_clip_stations(path, lw_mm(400.0), lw_mm(100.0), stations, 8, NULL));
+    REFUSES("path", lw_clip_problems(NULL, lw_mm(400.0), lw_mm(100.0), &new_problems));
+    REFUSES("problems", lw_clip_problems(path, lw_mm(400.0), lw_mm(100.0), NULL));
     REFUSES("buy", lw_clips_to_buy(16, 11, NULL, &spares));
     REFUSES("spares", lw_clips_to_buy(16, 11, &count, NULL));
     REFUSES("count", lw_clip_rule_count(NULL));
