@@ -1,13 +1,16 @@
 //! The Python binding of linewright. It only converts: what a figure means is decided in the core.
 //!
-//! Each module is named after the module of the core that it brings over. Five have no counterpart: `quantity` reads
-//! arguments, `record` gives every class its repr, hash and pickle, and `typed` makes text of what stands in a table; and
-//! `results` makes the named answers, while `shop` gathers what is asked beside a plan.
+//! Each module is named after the module of the core that it brings over. Four have no counterpart: `quantity` reads
+//! arguments, `record` gives every class its repr, hash and pickle, `typed` makes text of what stands in a table, and
+//! `results` makes the named answers.
 
 mod bench;
 mod bend;
+mod check;
+mod clip;
 mod code;
 mod error;
+mod flare;
 mod line;
 mod path;
 mod plan;
@@ -15,11 +18,12 @@ mod problem;
 mod quantity;
 mod record;
 mod results;
-mod shop;
 mod size;
 mod springback;
+mod tape;
 mod thread;
 mod tube;
+mod turn;
 mod typed;
 mod units;
 
@@ -33,7 +37,13 @@ mod _native {
     #[pymodule_export]
     use crate::bend::{arc, gain, tangent_length};
     #[pymodule_export]
+    use crate::check::HandCheck;
+    #[pymodule_export]
+    use crate::clip::{ClipRule, clip_rules, clips, clips_to_buy};
+    #[pymodule_export]
     use crate::code::Code;
+    #[pymodule_export]
+    use crate::flare::{flare_net_shortening, flare_slip};
     #[pymodule_export]
     use crate::line::{Draft, End, Field, Line, LineDraft, Nut, Port};
     #[pymodule_export]
@@ -43,18 +53,17 @@ mod _native {
     #[pymodule_export]
     use crate::problem::{Assumption, Problem};
     #[pymodule_export]
-    use crate::shop::{
-        clip_rules, clips, clips_to_buy, flare_net_shortening, flare_slip, inclinometer, tape_cut,
-        turn_clock, turn_words,
-    };
-    #[pymodule_export]
     use crate::size::{SizedLine, size_lines};
     #[pymodule_export]
     use crate::springback::Springback;
     #[pymodule_export]
+    use crate::tape::tape_cut;
+    #[pymodule_export]
     use crate::thread::{Thread, thread};
     #[pymodule_export]
     use crate::tube::Tube;
+    #[pymodule_export]
+    use crate::turn::{inclinometer, turn_clock, turn_words};
     #[pymodule_export]
     use crate::units::{
         Angle, Length, deg, inch, m, mm, rad, read_angle, read_length, read_rotation, read_tolerance,

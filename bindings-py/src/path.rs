@@ -9,12 +9,12 @@ use linewright::{Bend, Code, Error, Making, Part, Problem, Value, bounds, check,
 use pyo3::prelude::*;
 use pyo3::types::PyType;
 
-/// Straights and bends in turn, from end A to end B: made by `Path.from_legs`, `Path.from_straights` or
-/// `Path.from_vertices`.
+/// Straights and bends in turn, from end A to end B: made by `Path.from_legs`, `Path.from_outer_legs`,
+/// `Path.from_straights` or `Path.from_vertices`.
 ///
 /// `bends` are angles (0 = straight tube). `rotations` turn the plane of each bend but the first against the bend
 /// before it, right-handed about the direction from A to B. `radius` is the centerline radius as formed, one for all
-/// bends or one each.
+/// bends or one each. `making` is how they are made, "former", "hand" or "mandrel", one for all or one each.
 ///
 /// In its own pose the line starts at the origin along +x, and its first bend turns toward +y.
 ///
@@ -85,13 +85,12 @@ fn place(py: Python<'_>, place: &linewright::path::Place) -> PyResult<Py<PyAny>>
 
 impl Record for Path {
     fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
-        // Where two bends overlap a straight is negative, which only legs can describe.
+        // Where two bends overlap a straight is negative, which nobody can type.
         let overlap = self.0.straights().iter().any(|straight| units::to_mm(*straight) < 0.0);
-        let (way, lengths) =
-            if overlap { ("from_legs", self.legs()?) } else { ("from_straights", self.straights()) };
+        let way = if overlap { "restored" } else { "from_straights" };
         let plain = self.0.bends().iter().all(|bend| bend.making() == Making::Former);
         Call::of(py.get_type::<Self>().getattr(way)?, format!("Path.{way}"))
-            .arg(lengths)?
+            .arg(self.straights())?
             .named("bends", self.angles())?
             .named("rotations", self.rotations())?
             .named("radius", self.radii())?
@@ -169,9 +168,32 @@ impl Path {
         error::call(|| linewright::Path::from_outer_legs(&legs, &bends, od)).map(Path)
     }
 
+    /// A path from straights that were worked out before, and so may be negative where two bends overlap: the way back
+    /// from a stored path.
+    ///
+    /// Raises as `Path.from_straights`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> path = lw.Path.restored(["60 mm", "-2 mm", "60 mm"], bends=["90 deg"] * 2, rotations=["0 deg"], radius="9 mm")
+    /// >>> path.straights
+    /// [mm(60.0), mm(-2.0), mm(60.0)]
+    #[classmethod]
+    #[pyo3(signature = (straights, *, bends=None, rotations=None, radius=None, making=None))]
+    fn restored(
+        _class: &Bound<'_, PyType>,
+        straights: &Bound<'_, PyAny>,
+        bends: Option<&Bound<'_, PyAny>>,
+        rotations: Option<&Bound<'_, PyAny>>,
+        radius: Option<&Bound<'_, PyAny>>,
+        making: Option<Ways>,
+    ) -> PyResult<Self> {
+        let (straights, bends) = parts((straights, "straights"), bends, rotations, radius, making)?;
+        error::call(|| linewright::Path::restored(&straights, &bends)).map(Path)
+    }
+
     /// A path through corner points, each point three lengths, each corner rounded with the radius or its own.
     ///
-    /// Points that coincide are merged; a point on a straight is no corner.
+    /// Points that coincide are merged; a point on a straight is no corner. `making` counts the bends that remain.
     ///
     /// Raises `InputError` (PATH_DEGENERATE, COUNT_MISMATCH, OUT_OF_RANGE and the codes of `read_length`),
     /// `QuantityError` for a bare number.
@@ -182,11 +204,12 @@ impl Path {
     /// >>> path.angles, str(path.developed_length)
     /// ([deg(90.0)], '228.81 mm')
     #[classmethod]
-    #[pyo3(signature = (points, *, radius=None))]
+    #[pyo3(signature = (points, *, radius=None, making=None))]
     fn from_vertices(
         _class: &Bound<'_, PyType>,
         points: &Bound<'_, PyAny>,
         radius: Option<&Bound<'_, PyAny>>,
+        making: Option<Ways>,
     ) -> PyResult<Self> {
         let points = quantity::list(Some(points), "points", |point, field| {
             let coordinates = lengths(Some(point), field)?;
@@ -194,7 +217,11 @@ impl Path {
                 .map_err(|_| quantity::wrong_kind(point, field, "three lengths: x, y, z"))
         })?;
         let radii = length_or_lengths(radius, "radius")?;
-        error::call(|| linewright::Path::from_vertices(&points, &radii)).map(Path)
+        error::call(|| {
+            let path = linewright::Path::from_vertices(&points, &radii)?;
+            linewright::Path::restored(path.straights(), &made(path.bends().to_vec(), making)?)
+        })
+        .map(Path)
     }
 
     /// The straights, tangent to tangent, A to B.

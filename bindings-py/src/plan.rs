@@ -5,6 +5,7 @@ mod parts;
 pub(crate) use parts::{EndPlan, PlannedBend, Step};
 
 use crate::bench::Bench;
+use crate::check::HandCheck;
 use crate::error;
 use crate::line::Line;
 use crate::problem::{Assumption, Problem, problems};
@@ -12,7 +13,6 @@ use crate::quantity;
 use crate::record::{self, Call, Record, Reduced};
 use crate::results::made;
 use crate::units::{Angle, Length};
-use linewright::check::HandCheck;
 use linewright::{PlanOptions, Side, explain};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -253,12 +253,8 @@ impl Plan {
 
     /// The look that tells the part from its mirror image; None for a flat line, which has no hand.
     #[getter]
-    fn hand_check<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
-        let check = error::compute(|| self.plan.hand_check())?;
-        let parts = |c: HandCheck| {
-            made(py, "HandCheck", ((c.level_legs[0], c.level_legs[1]), c.look_leg, c.up, c.text()))
-        };
-        check.map(parts).transpose()
+    fn hand_check(&self) -> PyResult<Option<HandCheck>> {
+        error::compute(|| self.plan.hand_check().map(HandCheck))
     }
 
     /// What it means that the leg of `hand_check` points up, or does not: a problem (HAND_MISMATCH) for the mirror part,

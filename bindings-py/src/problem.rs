@@ -211,10 +211,6 @@ impl Problem {
 #[derive(Clone, PartialEq)]
 pub(crate) struct Assumption(pub(crate) problem::Assumption);
 
-/// Every way to check a source.
-const CHECKS: [Checked; 5] =
-    [Checked::Seen, Checked::SecondHand, Checked::Computed, Checked::Memory, Checked::CommonPractice];
-
 impl Record for Assumption {
     fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
         let call = Call::class::<Self>(py).arg(self.what())?.arg(self.value())?;
@@ -228,10 +224,10 @@ impl Assumption {
     #[pyo3(signature = (what, value, *, source="", place="", checked))]
     fn new(what: String, value: Option<Fact>, source: &str, place: &str, checked: &str) -> PyResult<Self> {
         let checked = error::call(|| {
-            CHECKS.into_iter().find(|way| way.name() == checked).ok_or_else(|| {
+            Checked::ALL.into_iter().find(|way| way.name() == checked).ok_or_else(|| {
                 linewright::Problem::new(linewright::Code::UnknownName, Part::Field("checked".to_owned()))
                     .got(Value::text(checked))
-                    .need(Value::text(format!("one of: {}", CHECKS.map(Checked::name).join("; "))))
+                    .need(Value::text(format!("one of: {}", Checked::ALL.map(Checked::name).join("; "))))
                     .into()
             })
         })?;

@@ -31,10 +31,7 @@ pub(crate) fn known(value: Option<&Bound<'_, PyAny>>) -> PyResult<Option<linewri
         return Err(wrong_kind(value, "thread", "a designation such as \"M10x1\", or None for not known"));
     };
     let text = text.to_cow()?;
-    if text.trim().eq_ignore_ascii_case("unknown") {
-        return Ok(None);
-    }
-    error::call(|| linewright::Thread::read(&text)).map(Some)
+    error::call(|| linewright::Thread::read_or_unknown(&text))
 }
 
 /// Reads a thread's designation: `M10x1`, `M 10 × 1,0`, `3/8-24`, `7/16-24 UNS`.

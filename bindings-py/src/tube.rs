@@ -47,22 +47,18 @@ impl Tube {
         min_radius_source: Option<&str>,
     ) -> PyResult<Self> {
         let (od, wall) = (quantity::length(od, "od")?, quantity::length(wall, "wall")?);
-        let limit = match (quantity::length_if(min_radius, "min_radius")?, min_radius_source) {
-            (Some(radius), Some(source)) => Some((radius, source)),
-            (None, None) => None,
-            // The core takes the two as one; here they are two arguments.
-            (given, _) => {
-                let missing = if given.is_some() { "min_radius_source" } else { "min_radius" };
-                let problem = Problem::new(Code::FieldMissing, Part::Field(missing.to_owned()));
-                let need = Value::text("the smallest radius together with where it was read");
-                return Err(error::input(problem.need(need).into()));
-            }
-        };
+        let radius = quantity::length_if(min_radius, "min_radius")?;
         error::call(|| {
             let tube = linewright::Tube::new(od, wall, Material::from_name(material)?)?;
-            match limit {
-                Some((radius, source)) => tube.with_min_radius(radius, source),
-                None => Ok(tube),
+            match (radius, min_radius_source) {
+                (Some(radius), source) => tube.with_min_radius(radius, source.unwrap_or_default()),
+                (None, None) => Ok(tube),
+                // The core takes the two as one; here they are two arguments.
+                (None, Some(_)) => {
+                    Err(Problem::new(Code::FieldMissing, Part::Field("min_radius".to_owned()))
+                        .need(Value::text("the smallest radius together with where it was read"))
+                        .into())
+                }
             }
         })
         .map(Tube)

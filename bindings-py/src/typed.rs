@@ -3,7 +3,7 @@
 
 use crate::quantity::{self, Foreign};
 use crate::units::{Angle, Length};
-use linewright::units::{to_mm, to_rad};
+use linewright::units::exact_length_text;
 use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyFloat, PyInt, PyString};
 
@@ -19,10 +19,10 @@ pub(crate) fn typed(value: &Bound<'_, PyAny>) -> PyResult<String> {
         return Ok(text.to_string_lossy().into_owned());
     }
     if let Ok(length) = value.cast::<Length>() {
-        return Ok(format!("{} mm", to_mm(length.get().0)));
+        return Ok(exact_length_text(length.get().0));
     }
     if let Ok(angle) = value.cast::<Angle>() {
-        return Ok(angle_text(*angle.get()));
+        return Ok(angle.get().exact_text());
     }
     if let Some(text) = foreign(value)? {
         return Ok(text);
@@ -42,16 +42,7 @@ pub(crate) fn typed(value: &Bound<'_, PyAny>) -> PyResult<String> {
     if is_missing(value) {
         return Ok(String::new());
     }
-    // A sheet's date comes with a time of day that nobody typed.
-    if value.hasattr("date")? { plain(&value.call_method0("date")?) } else { plain(value) }
-}
-
-/// An angle with the unit in which it can be read back without loss.
-fn angle_text(angle: Angle) -> String {
-    match angle.exact_deg() {
-        Some(degrees) => format!("{degrees} deg"),
-        None => format!("{} rad", to_rad(angle.0)),
-    }
+    plain(value)
 }
 
 /// A quantity of another package: the field is not looked at, so it is asked for a length and then for an angle.

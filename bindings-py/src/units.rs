@@ -89,6 +89,14 @@ impl Angle {
         let degrees = to_deg(self.0);
         (to_rad(units::deg(degrees)).to_bits() == to_rad(self.0).to_bits()).then_some(degrees)
     }
+
+    /// The angle in the unit in which it can be read back without loss.
+    pub(crate) fn exact_text(self) -> String {
+        match self.exact_deg() {
+            Some(_) => units::exact_angle_text(self.0),
+            None => format!("{} rad", to_rad(self.0)),
+        }
+    }
 }
 
 impl Record for Angle {
@@ -108,10 +116,11 @@ impl Angle {
         to_deg(self.0)
     }
 
-    /// The angle with every digit of its degrees, which `read_angle` gives back.
+    /// The angle with every digit, which `read_angle` gives back bit for bit: in degrees, or in radians where no number
+    /// of degrees makes the same angle.
     #[getter]
     fn exact(&self) -> String {
-        units::exact_angle_text(self.0)
+        self.exact_text()
     }
 
     /// The number of radians.

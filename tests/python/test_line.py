@@ -1,30 +1,105 @@
 """What a single line needs beside its plan, as a notebook uses it."""
 
 import os
+import random
 import re
+import shutil
 import subprocess
 import sys
 
 import linewright as lw
 import pytest
 
+NAMES = {name: getattr(lw, name) for name in lw.__all__}
 READ = """
 import locale, linewright as lw
-try:
-    locale.setlocale(locale.LC_ALL, "")
-except locale.Error:
-    pass
+locale.setlocale(locale.LC_ALL, "")
+print(locale.localeconv()["decimal_point"])
 texts = ["2,84 m", "1.85 m", "9 1/4 in", "14.3mm", "1.500,0 mm"]
 print([lw.read_length(text).mm for text in texts], lw.read_angle("-178,9 deg").deg, lw.mm(1234.5))
 """
 
 
-@pytest.mark.parametrize("language", ["C", "de_DE.UTF-8", "fr_FR.UTF-8", "tr_TR.UTF-8"])
-def test_no_language_of_the_machine_changes_a_number(language):
-    # Where the machine does not have the language, the C library falls back to C, which is then tried again.
-    environment = {**os.environ, "LC_ALL": language, "LANG": language}
-    said = subprocess.run([sys.executable, "-c", READ], env=environment, capture_output=True, text=True, check=True)
-    assert said.stdout.strip() == "[2840.0, 1850.0, 234.95, 14.3, 1500.0] -178.9 1234.5 mm"
+def said_in(language, **more):
+    """The decimal sign of a language and what is read under it; nothing where the machine does not have the language."""
+    environment = {**os.environ, "LC_ALL": language, "PYTHONIOENCODING": "utf-8", **more}
+    said = subprocess.run([sys.executable, "-c", READ], env=environment, capture_output=True, encoding="utf-8")
+    assert said.returncode == 0 or "locale.Error" in said.stderr, said.stderr
+    return said.stdout.splitlines()
+
+
+@pytest.mark.parametrize(("language", "sign"), [("C", "."), ("de_DE", ","), ("fr_FR", ","), ("tr_TR", ",")])
+def test_no_language_of_the_machine_changes_a_number(language, sign, tmp_path):
+    said = said_in(language if language == "C" else f"{language}.UTF-8")
+    if not said and shutil.which("localedef"):
+        # The machine knows the language but has not made it.
+        made = ["localedef", "-i", language, "-f", "UTF-8", str(tmp_path / f"{language}.UTF-8")]
+        subprocess.run(made, capture_output=True, check=False)
+        said = said_in(f"{language}.UTF-8", LOCPATH=str(tmp_path))
+    if not said:
+        pytest.skip(f"this machine does not have the language {language}, and cannot make it")
+    assert said == [sign, "[2840.0, 1850.0, 234.95, 14.3, 1500.0] -178.9 1234.5 mm"]
+
+
+def test_an_exact_text_reads_back_to_the_same_bits():
+    chance = random.Random(20261125)
+    numbers = [chance.uniform(-1, 1) * 10 ** chance.uniform(-6, 5) for _ in range(2000)]
+    for length in [lw.mm(0), lw.inch(1 / 3), lw.mm(-0.0), *map(lw.mm, numbers), *map(lw.inch, numbers)]:
+        assert lw.read_length(length.exact).mm.hex() == length.mm.hex()
+    angles = [lw.deg(0), lw.rad(0.1), lw.deg(-178.9), *map(lw.deg, numbers), *map(lw.rad, numbers)]
+    for angle in angles:
+        again = lw.read_angle(angle.exact)
+        assert again.rad.hex() == angle.rad.hex() and again.exact == angle.exact
+    assert lw.read_angle("-178,9 deg").exact == "-178.9 deg"
+    assert {angle.exact.split()[1] for angle in angles} == {"deg", "rad"}
+
+
+def test_bends_that_overlap_keep_their_bits():
+    chance = random.Random(7)
+    overlapping = 0
+    for _ in range(500):
+        legs = [lw.mm(chance.uniform(0, 40)) for _ in range(4)]
+        bends = [lw.deg(chance.uniform(1, 170)) for _ in range(3)]
+        path = lw.Path.from_legs(legs, bends=bends, rotations=["10 deg", "-90 deg"], radius="14.3 mm", making="hand")
+        again = eval(repr(path), NAMES)
+        assert [length.mm.hex() for length in again.straights] == [length.mm.hex() for length in path.straights]
+        assert again == path and again.making == ["hand"] * 3
+        overlapping += min(path.straights) < lw.mm(0)
+    assert 100 < overlapping < 500
+    with pytest.raises(lw.InputError, match="OUT_OF_RANGE"):
+        lw.Path.from_straights(["60 mm", "-2 mm"], bends=["90 deg"], radius="14 mm")
+
+
+def test_every_way_to_a_path_takes_the_making():
+    given = {"bends": ["90 deg"] * 2, "rotations": ["90 deg"], "radius": "14.3 mm"}
+    making, lengths = ["former", "mandrel"], ["60 mm", "70 mm", "80 mm"]
+    ways = [lw.Path.from_legs, lw.Path.from_straights, lw.Path.restored]
+    assert all(way(lengths, **given, making=making).making == making for way in ways)
+    assert lw.Path.from_outer_legs(lengths, od="3/16 in", **given, making=making).making == making
+    points = [["0 mm"] * 3, ["30 mm", "0 mm", "0 mm"], ["60 mm", "0 mm", "0 mm"], ["60 mm", "70 mm", "0 mm"]]
+    # The second point lies on a straight and is no corner.
+    assert lw.Path.from_vertices(points, radius="14.3 mm", making=["hand"]).making == ["hand"]
+    for count in (2, 0):
+        with pytest.raises(lw.InputError, match="COUNT_MISMATCH"):
+            lw.Path.from_vertices(points, radius="14.3 mm", making=["hand"] * count)
+    with pytest.raises(lw.UnknownNameError, match="mandrel"):
+        lw.Path.from_legs(lengths, **given, making="magic")
+
+
+def test_a_clip_rule_of_the_shop(line):
+    rule = lw.ClipRule(spacing="300 mm", from_end=lw.mm(80), source=" the shop's own rule ")
+    found = rule.clips(line.path)
+    stations = [clip.station.mm for clip in found.clips]
+    assert stations[0] == 80 and stations[-1] == pytest.approx(line.path.developed_length.mm - 80)
+    assert all(0 < after - before <= 300 for before, after in zip(stations, stations[1:]))
+    assert lw.clips(line.path, spacing="300 mm", from_end="80 mm") == found
+    in_bends = [clip.in_bend for clip in found.clips if clip.in_bend]
+    assert [problem.part for problem in found.problems] == [f"bend {bend}" for bend in in_bends]
+    assert rule.source == "the shop's own rule" and all(known.source for known in lw.clip_rules())
+    with pytest.raises(lw.InputError, match="OUT_OF_RANGE"):
+        lw.ClipRule(spacing="0 mm", from_end="80 mm", source="none")
+    with pytest.raises(lw.QuantityError, match="lw.mm"):
+        lw.ClipRule(spacing=300, from_end="80 mm", source="none")
 
 
 def test_string_and_tape_shows_its_sum_and_what_it_rests_on():
@@ -60,8 +135,9 @@ def test_two_plans_differ_only_where_they_do(line, bench, plan):
 
 def test_checks_tell_the_hand_and_the_turns(plan):
     look = plan.hand_check
-    assert plan.hand_problem(points_up=look.up) is None
-    assert plan.hand_problem(points_up=not look.up).code == "HAND_MISMATCH"
+    assert look.judge(points_up=look.up) is None and plan.hand_problem(points_up=look.up) is None
+    assert look.judge(points_up=not look.up).code == "HAND_MISMATCH"
+    assert look.judge(points_up=not look.up) == plan.hand_problem(points_up=not look.up)
     assert [check.bend for check in plan.tape_checks] == [check.bend for check in plan.turn_checks] == [2, 3]
     assert plan.turn_checks[0].words == "flip over" and plan.turn_checks[0].clock == "6:00"
     card = " ".join(plan.card().split())
@@ -85,7 +161,7 @@ def test_what_goes_onto_the_tube_in_its_order(line, bench):
     later = lw.Line("MC", tube=line.tube, path=line.path, a=line.a, b=line.b, deferred="pedal box not fitted")
     assert later.waits_for and later.plan(bench).is_draft and later.plan(bench).cut_length is not None
     for value in (end, nut, later):
-        assert eval(repr(value), {name: getattr(lw, name) for name in lw.__all__}) == value
+        assert eval(repr(value), NAMES) == value
 
 
 def test_a_loop_is_made_round_a_mandrel(line, bench):

@@ -47,6 +47,10 @@ def test_the_ends(plan):
     assert (a.order, b.order) == ("before bending", "after bending")
     assert a.straight == plan.line.path.straights[0] and b.straight == plan.line.path.straights[-1]
     assert a.minima == {"flare after": lw.mm(34), "flare before": lw.mm(37), "assembled": lw.mm(20)}
+    assert a.terms["assembled"] == [("nut", lw.mm(17)), ("back-off", lw.mm(3))]
+    for end in (a, b):
+        assert end.terms.keys() == end.minima.keys()
+        assert all(sum(length.mm for _, length in terms) == end.minima[way].mm for way, terms in end.terms.items())
     assert set(a.shortfalls.values()) == set(b.shortfalls.values()) == {lw.mm(0)}
     assert a.net_shortening == lw.mm(2)
 
@@ -89,7 +93,8 @@ def test_not_known_is_none(line):
     plan = line.plan(bench)
     assert plan.cut_length is None and plan.cut_terms is None and plan.trim_end is None
     assert plan.settings == [None] * 3
-    assert plan.ends["A"].minima["flare after"] is None and plan.ends["A"].net_shortening is None
+    assert plan.ends["A"].minima["flare after"] is None and plan.ends["A"].terms["flare after"] is None
+    assert plan.ends["A"].terms["assembled"] is not None and plan.ends["A"].net_shortening is None
     assert all(bend.from_raw_end is None for bend in plan.bends)
     assert plan.is_draft and plan.steps[0].locked
     assert "NOT KNOWN" in plan.card().upper()

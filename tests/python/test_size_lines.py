@@ -1,5 +1,6 @@
 """Many lines at once, from whatever a table is."""
 
+import datetime
 import signal
 import subprocess
 import sys
@@ -86,6 +87,15 @@ def test_a_missing_value_is_an_empty_field(missing, fields, bench, plan):
 )
 def test_what_is_typed_into_a_field(value, typed):
     assert lw.LineDraft(legs=value).typed == {"legs": typed}
+
+
+@pytest.mark.parametrize(
+    "cell", [pd.Timestamp("2026-03-16"), datetime.datetime(2026, 3, 16, 12, 5), datetime.date(2026, 3, 16)]
+)
+def test_a_size_that_a_sheet_made_a_date_is_no_size(cell, fields, bench):
+    (sized,) = lw.size_lines([{**fields, "od": cell}], bench=bench)
+    assert sized.plan is None
+    assert [problem.id for problem in sized.problems] == ["DATE_IN_SIZE@field od"]
 
 
 def test_quantities_of_other_packages_keep_their_unit(fields, bench, plan):

@@ -2,7 +2,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from types import MappingProxyType
 from typing import Any, Protocol, Self, TypeAlias, final
 
-from ._results import Change, ClipRule, Clips, Extent, HandCheck, Loaded, Place, TapeCheck, TapeCut, TurnCheck
+from ._results import Change, Clips, Extent, Loaded, Place, TapeCheck, TapeCut, TurnCheck
 
 # Quantities of other packages, known by the method that gives their number in a unit.
 class _AsNumber(Protocol):
@@ -32,8 +32,8 @@ _Rows: TypeAlias = Iterable[Mapping[str, Any]] | _ToDict | _ToPylist
 
 # fmt: off
 __all__ = [
-    "Angle", "Assumption", "Bench", "CODES", "Code", "Draft", "End", "EndPlan", "Field", "FlareTool",
-    "Former", "Length", "Line", "LineDraft", "Nut", "Path", "Plan", "PlannedBend", "Port", "Problem",
+    "Angle", "Assumption", "Bench", "CODES", "ClipRule", "Code", "Draft", "End", "EndPlan", "Field",
+    "FlareTool", "Former", "HandCheck", "Length", "Line", "LineDraft", "Nut", "Path", "Plan", "PlannedBend", "Port", "Problem",
     "SizedLine", "Springback", "Step", "Thread", "Tube", "arc", "clip_rules", "clips", "clips_to_buy",
     "deg", "flare_net_shortening", "flare_slip", "gain", "inch", "inclinometer", "m", "mm", "rad",
     "read_angle", "read_length", "read_rotation", "read_tolerance", "size_lines", "tangent_length",
@@ -298,11 +298,22 @@ class Path(_Value):
         making: str | Sequence[str] | None = None,
     ) -> Path: ...
     @classmethod
+    def restored(
+        cls,
+        straights: Iterable[_Length],
+        *,
+        bends: Iterable[_Angle] | None = None,
+        rotations: Iterable[_Angle] | None = None,
+        radius: _Length | Iterable[_Length] | None = None,
+        making: str | Sequence[str] | None = None,
+    ) -> Path: ...
+    @classmethod
     def from_vertices(
         cls,
         points: Iterable[Iterable[_Length]],
         *,
         radius: _Length | Iterable[_Length] | None = None,
+        making: str | Sequence[str] | None = None,
     ) -> Path: ...
     @property
     def straights(self) -> list[Length]: ...
@@ -538,6 +549,7 @@ class EndPlan(_Value):
         straight: Length,
         order: str,
         minima: Mapping[str, Length | None],
+        terms: Mapping[str, Sequence[tuple[str, Length]] | None],
         shortfalls: Mapping[str, Length | None],
         net_shortening: Length | None,
     ) -> Self: ...
@@ -548,9 +560,24 @@ class EndPlan(_Value):
     @property
     def minima(self) -> dict[str, Length | None]: ...
     @property
+    def terms(self) -> dict[str, list[tuple[str, Length]] | None]: ...
+    @property
     def shortfalls(self) -> dict[str, Length | None]: ...
     @property
     def net_shortening(self) -> Length | None: ...
+
+@final
+class HandCheck(_Value):
+    def __new__(cls, *, level_legs: tuple[int, int], look_leg: int, up: bool) -> Self: ...
+    @property
+    def level_legs(self) -> tuple[int, int]: ...
+    @property
+    def look_leg(self) -> int: ...
+    @property
+    def up(self) -> bool: ...
+    @property
+    def text(self) -> str: ...
+    def judge(self, *, points_up: bool) -> Problem | None: ...
 
 @final
 class Step(_Value):
@@ -601,6 +628,17 @@ def tape_cut(
     bench: Bench | None = None,
     chance: float = 0.95,
 ) -> TapeCut: ...
+@final
+class ClipRule(_Value):
+    def __new__(cls, *, spacing: _Length, from_end: _Length, source: str) -> Self: ...
+    @property
+    def spacing(self) -> Length: ...
+    @property
+    def from_end(self) -> Length: ...
+    @property
+    def source(self) -> str: ...
+    def clips(self, path: Path, /) -> Clips: ...
+
 def clip_rules() -> list[ClipRule]: ...
 def clips(path: Path, *, spacing: _Length, from_end: _Length) -> Clips: ...
 def clips_to_buy(needed: int, reusable: int, /) -> tuple[int, int]: ...

@@ -46,15 +46,6 @@ class TurnCheck(NamedTuple):
     text: str
 
 
-class HandCheck(NamedTuple):
-    """The look that tells a part from its mirror image: whether a leg points up while an earlier bend lies flat."""
-
-    level_legs: tuple[int, int]
-    look_leg: int
-    up: bool
-    text: str
-
-
 class Change(NamedTuple):
     """One difference between two plans."""
 
@@ -89,16 +80,8 @@ class Clip(NamedTuple):
 class Clips(NamedTuple):
     """The clips of a line, and what is worth knowing about them."""
 
-    clips: list[Clip]
-    problems: list[Problem]
-
-
-class ClipRule(NamedTuple):
-    """How far apart clips may be, how far from an end, and where that was read. Local codes rule over it."""
-
-    spacing: Length
-    from_end: Length
-    source: str
+    clips: tuple[Clip, ...]
+    problems: tuple[Problem, ...]
 
 
 class TapeCut(NamedTuple):
@@ -109,8 +92,8 @@ class TapeCut(NamedTuple):
     sigma: Length
     chance: float
     floor_acts: bool
-    terms: list[tuple[str, Length]]
-    assumptions: list[Assumption]
+    terms: tuple[tuple[str, Length], ...]
+    assumptions: tuple[Assumption, ...]
 
     def __str__(self) -> str:
         """The sum, the cut length in whole millimeters, and every assumption."""

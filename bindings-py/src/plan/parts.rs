@@ -2,7 +2,7 @@
 
 use crate::record::{self, Call, Record, Reduced};
 use crate::units::{Angle, Length};
-use linewright::plan::{self, MinimumKind};
+use linewright::plan::{self, Minimum};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -113,9 +113,9 @@ impl PlannedBend {
 
 /// What is needed and planned at one end.
 ///
-/// `minima` and `shortfalls` have the keys "flare after", "flare before" and "assembled". A shortfall is the smallest
-/// move of the bend away from the end that meets the need, and zero where it is met; both are None while the bench
-/// lacks the flare tool.
+/// `minima`, `terms` and `shortfalls` have the keys "flare after", "flare before" and "assembled". The terms of a
+/// minimum add up to it. A shortfall is the smallest move of the bend away from the end that meets the need, and zero
+/// where it is met. All are None while the bench lacks the flare tool.
 #[pyclass(frozen, eq, get_all, module = "linewright")]
 #[derive(Clone, PartialEq)]
 pub(crate) struct EndPlan {
@@ -124,63 +124,67 @@ pub(crate) struct EndPlan {
     /// When it is flared: "before bending", "after bending", or "neither" where the straight has room for neither.
     order: String,
     /// The straight that each way needs.
-    minima: Named,
+    minima: Named<Length>,
+    /// What each of these is the sum of: a list of pairs of a name and a length.
+    terms: Named<Terms>,
     /// What the straight lacks for each way.
-    shortfalls: Named,
+    shortfalls: Named<Length>,
     /// How much the flare shortens the tube; None where nobody measured it.
     net_shortening: Option<Length>,
 }
 
-/// Lengths under names, in the core's order: a dict.
-#[derive(Clone, PartialEq)]
-struct Named(Vec<(String, Option<Length>)>);
+/// The terms of a sum.
+type Terms = Vec<(String, Length)>;
 
-impl FromIterator<(String, Option<Length>)> for Named {
-    fn from_iter<T: IntoIterator<Item = (String, Option<Length>)>>(rows: T) -> Self {
+/// Values under names, in the core's order: a dict. None where not known.
+#[derive(Clone, PartialEq)]
+struct Named<T>(Vec<(String, Option<T>)>);
+
+impl<T> FromIterator<(String, Option<T>)> for Named<T> {
+    fn from_iter<I: IntoIterator<Item = (String, Option<T>)>>(rows: I) -> Self {
         Named(rows.into_iter().collect())
     }
 }
 
-impl<'py> IntoPyObject<'py> for Named {
+impl<'py, T: IntoPyObject<'py>> IntoPyObject<'py> for Named<T> {
     type Target = PyDict;
     type Output = Bound<'py, PyDict>;
     type Error = PyErr;
 
     fn into_pyobject(self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let dict = PyDict::new(py);
-        for (name, length) in self.0 {
-            dict.set_item(name, length)?;
+        for (name, value) in self.0 {
+            dict.set_item(name, value)?;
         }
         Ok(dict)
     }
 }
 
-impl FromPyObject<'_, '_> for Named {
+impl<T: for<'a, 'py> FromPyObject<'a, 'py>> FromPyObject<'_, '_> for Named<T> {
     type Error = PyErr;
 
     fn extract(object: Borrowed<'_, '_, PyAny>) -> PyResult<Self> {
         let dict = object.cast::<PyDict>()?;
-        dict.iter().map(|(name, length)| Ok((name.extract()?, length.extract()?))).collect()
+        dict.iter().map(|(name, value)| Ok((name.extract()?, value.extract().map_err(Into::into)?))).collect()
     }
 }
 
-fn name(kind: MinimumKind) -> String {
-    match kind {
-        MinimumKind::FlareAfter => "flare after",
-        MinimumKind::FlareBefore => "flare before",
-        MinimumKind::Assembled => "assembled",
-    }
-    .to_owned()
+/// One figure of every minimum, under the name of its kind.
+fn named<T>(end: &plan::EndPlan, figure: impl Fn(&Minimum) -> Option<T>) -> Named<T> {
+    end.minima().iter().map(|minimum| (minimum.kind.name().to_owned(), figure(minimum))).collect()
 }
 
 impl EndPlan {
     pub(super) fn of(end: &plan::EndPlan) -> Self {
-        let minima = end.minima();
+        let terms = |minimum: &Minimum| {
+            minimum.terms.iter().map(|term| (term.what.clone(), Length(term.length))).collect()
+        };
         EndPlan {
             straight: Length(end.straight()),
             order: end.order().name().to_owned(),
-            minima: minima.iter().map(|m| (name(m.kind), m.need.map(Length))).collect(),
-            shortfalls: minima.iter().map(|m| (name(m.kind), m.shortfall.map(Length))).collect(),
+            minima: named(end, |minimum| minimum.need.map(Length)),
+            terms: named(end, |minimum| minimum.need.map(|_| terms(minimum))),
+            shortfalls: named(end, |minimum| minimum.shortfall.map(Length)),
             net_shortening: end.net_shortening().map(Length),
         }
     }
@@ -192,6 +196,7 @@ impl Record for EndPlan {
             .named("straight", self.straight)?
             .named("order", &self.order)?
             .named("minima", self.minima.clone())?
+            .named("terms", self.terms.clone())?
             .named("shortfalls", self.shortfalls.clone())?
             .named("net_shortening", self.net_shortening)
     }
@@ -200,15 +205,16 @@ impl Record for EndPlan {
 #[pymethods]
 impl EndPlan {
     #[new]
-    #[pyo3(signature = (*, straight, order, minima, shortfalls, net_shortening))]
+    #[pyo3(signature = (*, straight, order, minima, terms, shortfalls, net_shortening))]
     fn new(
         straight: Length,
         order: String,
-        minima: Named,
-        shortfalls: Named,
+        minima: Named<Length>,
+        terms: Named<Terms>,
+        shortfalls: Named<Length>,
         net_shortening: Option<Length>,
     ) -> Self {
-        EndPlan { straight, order, minima, shortfalls, net_shortening }
+        EndPlan { straight, order, minima, terms, shortfalls, net_shortening }
     }
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {

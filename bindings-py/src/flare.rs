@@ -1,0 +1,42 @@
+//! What a test piece tells about a flare.
+
+use crate::error;
+use crate::problem::Problem;
+use crate::quantity;
+use crate::units::Length;
+use linewright::flare::FlareTrial;
+use pyo3::prelude::*;
+
+/// How much shorter a flare makes the tube: a test piece measured over all before and after one of its ends was flared.
+///
+/// Raises `InputError` (OUT_OF_RANGE where it grew or shortened more than any flare does, and the codes of
+/// `read_length`), `QuantityError` for a bare number.
+///
+/// >>> import linewright as lw
+/// >>> print(lw.flare_net_shortening(before="200 mm", after="195.2 mm"))
+/// 4.8 mm
+#[pyfunction]
+#[pyo3(signature = (*, before, after))]
+pub(crate) fn flare_net_shortening(before: &Bound<'_, PyAny>, after: &Bound<'_, PyAny>) -> PyResult<Length> {
+    let (before, after) = (quantity::length(before, "before")?, quantity::length(after, "after")?);
+    error::call(|| FlareTrial::new(before, after)).map(|trial| Length(trial.net_shortening()))
+}
+
+/// Compares what stands out of the clamp after the first stroke with what should: a problem (FLARE_SLIPPED) where the
+/// tube slipped back, otherwise None.
+///
+/// Raises as `flare_net_shortening`.
+///
+/// >>> import linewright as lw
+/// >>> lw.flare_slip(expected="2.4 mm", measured="2.0 mm").code
+/// 'FLARE_SLIPPED'
+#[pyfunction]
+#[pyo3(signature = (*, expected, measured))]
+pub(crate) fn flare_slip(
+    expected: &Bound<'_, PyAny>,
+    measured: &Bound<'_, PyAny>,
+) -> PyResult<Option<Problem>> {
+    let (expected, measured) =
+        (quantity::length(expected, "expected")?, quantity::length(measured, "measured")?);
+    error::call(|| linewright::flare::slip(expected, measured)).map(|found| found.map(Problem))
+}
