@@ -50,6 +50,23 @@ pub const COORDINATE: Bound =
 pub const ANGLE: Bound = bound("angle", 0.0, 3600.0, "deg", "a loop of ten turns");
 /// All bends of a line together.
 pub const TOTAL_ANGLE: Bound = bound("total_angle", 0.0, 36_000.0, "deg", "a hundred turns");
+/// A thread's diameter, as measured, or a hole to be tapped.
+pub const THREAD_DIAMETER: Bound = bound("diameter", 0.5, 400.0, "mm", "threads of the standards");
+/// How far a reading of a thread's diameter may be off, either way.
+pub const READING_ERROR: Bound =
+    bound("plus_minus", 0.001, 2.0, "mm", "no caliper is exact, and more is no measurement");
+/// The pitch of a thread, as measured.
+pub const PITCH: Bound = bound("pitch", 0.1, 10.0, "mm", "threads of the standards");
+/// Threads counted over one inch.
+pub const PER_INCH: Bound = bound("per_inch", 2.5, 120.0, "1", "threads of the standards");
+/// Pitches measured over at once.
+pub const PITCHES: Bound = bound("pitches", 1.0, 100.0, "1", "a thread is no longer than that");
+/// What wear has taken off a thread's diameter.
+pub const WEAR: Bound = bound("wear", 0.0, 2.0, "mm", "a thread worn further is gone");
+/// Engaged length of a thread.
+pub const ENGAGEMENT: Bound = bound("engagement", 0.1, 200.0, "mm", "nuts of small-bore lines");
+/// A share of the full thread.
+pub const THREAD_SHARE: Bound = bound("share", 0.3, 1.0, "1", "less holds nothing, more is not there");
 /// A chance of being long enough.
 pub const CHANCE: Bound = bound("chance", 0.5, 0.9999, "1", "below it is a gamble, above it a promise");
 /// A rotation between bend planes, as typed.

@@ -13,6 +13,9 @@
 //! | [`tan`]   | up to [`TRIG_LIMIT`]     | below 1.5 ulp      | 1.02 ulp        |
 //! | [`atan2`] | every pair without a NaN | below 1 ulp        | 0.65 ulp        |
 //! | [`ln`]    | `x >= 0`                 | below 1.5 ulp      | 0.9 ulp         |
+//! | [`exp`]   | -708 to 709              | below 1 ulp        | 0.83 ulp        |
+//! | [`cbrt`]  | `x >= 0`                 | below 1.5 ulp      | at most one double away |
+//! | [`pow`]   | `x > 0`                  | grows with `abs(y ln x)` | 1e-15 relative up to 3 |
 //! | [`sqrt`]  | `x >= 0`                 | correctly rounded  |                 |
 //!
 //! Errors are distances to the exact value, the largest found among several million random arguments and at
@@ -24,6 +27,7 @@
 
 mod arctan;
 mod exact;
+mod exponent;
 mod lane;
 mod log;
 #[cfg(test)]
@@ -76,6 +80,24 @@ pub fn ln(x: f64) -> f64 {
     log::ln(x)
 }
 
+/// Exponential of `x`, from -708 to 709; NaN elsewhere.
+#[must_use]
+pub fn exp(x: f64) -> f64 {
+    exponent::exp(x)
+}
+
+/// `x` to the power `y`, for `x > 0`.
+#[must_use]
+pub fn pow(x: f64, y: f64) -> f64 {
+    exponent::pow(x, y)
+}
+
+/// Cube root of `x >= 0`.
+#[must_use]
+pub fn cbrt(x: f64) -> f64 {
+    exponent::cbrt(x)
+}
+
 /// Square root; differs from [`f64::sqrt`] only in that the NaN for a negative `x` has fixed bits.
 #[must_use]
 pub fn sqrt(x: f64) -> f64 {
@@ -117,6 +139,12 @@ pub fn atan2_wide<const N: usize>(y: [f64; N], x: [f64; N]) -> [f64; N] {
 #[must_use]
 pub fn ln_wide<const N: usize>(x: [f64; N]) -> [f64; N] {
     log::ln(Wide(x)).0
+}
+
+/// [`exp`] of each lane.
+#[must_use]
+pub fn exp_wide<const N: usize>(x: [f64; N]) -> [f64; N] {
+    exponent::exp(Wide(x)).0
 }
 
 /// [`sqrt`] of each lane.

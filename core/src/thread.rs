@@ -1,159 +1,270 @@
-//! Threads by their designation.
+//! Threads: their designations, limits of size, who mates with whom, and what a measured one may be.
+//!
+//! | wanted | here |
+//! |---|---|
+//! | reading and printing a designation | [`Thread::read`], its `Display` |
+//! | limits of size, external and internal | [`Thread::limits`] |
+//! | height, lead angle, stress area, tap drill | [`Thread::height`] and its neighbors |
+//! | what was measured may be | [`identify`] |
+//! | one thread in another | [`Mating`] |
+//! | how much of it would have to be sheared off | [`Stripping`] |
+//! | every thread this library knows by name | [`CATALOGUE`] |
 
+mod catalogue;
+mod class;
+mod engagement;
+mod form;
+mod identify;
+mod limits;
+mod mate;
+mod metric;
+mod pipe;
+mod preferred;
+mod print;
+mod profile;
+mod read;
+mod separate;
+mod strength;
 #[cfg(test)]
 mod tests;
+mod unified;
 
-use crate::code::Code;
-use crate::error::Error;
-use crate::problem::Value;
-use crate::units::{Length, inch, mm};
-use std::fmt;
+pub use catalogue::{CATALOGUE, CatalogueRow, Count, lookalikes, report};
+pub use class::{Class, Position, Zone};
+pub use engagement::EngagementGroup;
+pub use identify::{Candidate, Identification, Measured, identify};
+pub use limits::{Limits, Span};
+pub use mate::{Feel, Mating, Starts};
+pub use profile::{Engagement, Profile};
+pub use separate::{Measure, Separation, separate};
+pub use strength::Stripping;
+pub use unified::Series;
 
-/// A thread, named by diameter and pitch. Whole numbers inside, so that two spellings of one thread are equal.
+use crate::units::{Angle, Length, Ratio, deg, inch, mm, ratio};
+
+/// A thread: family, diameter and pitch, hand, and the class of its tolerances where one was given. Whole numbers
+/// inside, so that two spellings of one thread are equal.
+///
+/// Two threads belong together where [`Thread::is_same_size`] says so; equality also asks for the same class.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub struct Thread(Kind);
+pub struct Thread {
+    size: Size,
+    hand: Hand,
+    class: Option<Class>,
+    engagement: Option<EngagementGroup>,
+}
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-enum Kind {
+enum Size {
     /// ISO metric: diameter and pitch in micrometers.
     Metric { diameter_um: u32, pitch_um: u32 },
-    /// Unified: diameter in 64ths of an inch, threads per inch.
-    Inch { diameter_64: u32, per_inch: u32 },
+    /// Unified: diameter in millionths of an inch (a 64th is 15 625), threads in two inches (4 1/2 is 9).
+    Unified { diameter_uin: u32, per_two_inch: u32 },
+    /// Pipe: the row of its table.
+    Pipe { family: Family, row: usize },
+}
+
+/// The family of standards that a thread belongs to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Family {
+    /// ISO metric, 60 degrees (ISO 68-1, 261, 724, 965-1).
+    Metric,
+    /// Unified inch, 60 degrees (ASME B1.1).
+    Unified,
+    /// Parallel pipe thread that does not seal on its flanks, 55 degrees (ISO 228-1).
+    G,
+    /// External taper pipe thread that seals on its flanks, 55 degrees (ISO 7-1).
+    R,
+    /// Internal parallel pipe thread for R (ISO 7-1).
+    Rp,
+    /// Internal taper pipe thread for R (ISO 7-1).
+    Rc,
+    /// Taper pipe thread, 60 degrees (ASME B1.20.1).
+    Npt,
+}
+
+/// Which way it turns in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Hand {
+    /// Clockwise.
+    Right,
+    /// Counterclockwise.
+    Left,
+}
+
+/// Outside or inside: a nut's thread here is external, a port's is internal.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum ThreadSide {
+    /// On the outside, male.
+    External,
+    /// In a hole, female.
+    Internal,
+}
+
+impl Family {
+    /// All families.
+    pub const ALL: [Family; 7] =
+        [Family::Metric, Family::Unified, Family::G, Family::R, Family::Rp, Family::Rc, Family::Npt];
+
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Family::Metric => "metric",
+            Family::Unified => "unified",
+            Family::G => "G",
+            Family::R => "R",
+            Family::Rp => "Rp",
+            Family::Rc => "Rc",
+            Family::Npt => "NPT",
+        }
+    }
+
+    /// Which sides the family has; None for both.
+    #[must_use]
+    pub fn only_side(self) -> Option<ThreadSide> {
+        match self {
+            Family::R => Some(ThreadSide::External),
+            Family::Rp | Family::Rc => Some(ThreadSide::Internal),
+            Family::Metric | Family::Unified | Family::G | Family::Npt => None,
+        }
+    }
+}
+
+impl ThreadSide {
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            ThreadSide::External => "external",
+            ThreadSide::Internal => "internal",
+        }
+    }
+
+    /// The side of a name.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME`.
+    pub fn from_name(name: &str) -> Result<ThreadSide, crate::Error> {
+        use crate::{Code, Error, Value};
+        match name.trim() {
+            "external" | "male" => Ok(ThreadSide::External),
+            "internal" | "female" => Ok(ThreadSide::Internal),
+            _ => Err(Error::field(
+                Code::UnknownName,
+                "side",
+                Value::text(name),
+                Value::text("external (male) or internal (female)"),
+            )),
+        }
+    }
 }
 
 impl Thread {
-    /// Reads a designation: `"M10x1"`, `"M 10 × 1,0"`, `"3/8-24"`, `"7/16-24 UNS"`.
-    ///
-    /// # Errors
-    /// `THREAD_AMBIGUOUS` for a metric diameter without pitch, `HEX_NOT_THREAD` for a spanner size or a bare length,
-    /// `UNREADABLE` otherwise.
-    ///
-    /// ```
-    /// use linewright::Thread;
-    /// assert_eq!(Thread::read("M 10 × 1,0")?, Thread::read("M10x1")?);
-    /// # Ok::<(), linewright::Error>(())
-    /// ```
-    pub fn read(text: &str) -> Result<Thread, Error> {
-        let plain: String = text
-            .chars()
-            .map(|c| match c {
-                '×' | '*' => 'x',
-                ',' => '.',
-                '\u{2044}' | '\u{2215}' => '/',
-                '–' | '−' => '-',
-                c => c.to_ascii_lowercase(),
-            })
-            .collect();
-        let tight: String = plain.chars().filter(|c| !c.is_whitespace()).collect();
-        let fail = |code, need: &str| Err(Error::field(code, "thread", Value::text(text), Value::text(need)));
-        if let Some(rest) =
-            tight.strip_prefix('m').filter(|rest| rest.starts_with(|c: char| c.is_ascii_digit()))
-        {
-            return match rest.split_once('x') {
-                Some((diameter, pitch)) => match (thousandths(diameter), thousandths(pitch)) {
-                    (Some(diameter_um), Some(pitch_um)) if pitch_um > 0 && pitch_um * 2 < diameter_um => {
-                        Ok(Thread(Kind::Metric { diameter_um, pitch_um }))
-                    }
-                    _ => fail(Code::Unreadable, "diameter and pitch, such as M10x1"),
-                },
-                None if thousandths(rest).is_some() => {
-                    fail(Code::ThreadAmbiguous, "the pitch too, such as M10x1: measure ten pitches")
-                }
-                None => fail(Code::Unreadable, "diameter and pitch, such as M10x1"),
-            };
-        }
-        if let Some(thread) = unified(&plain) {
-            return Ok(thread);
-        }
-        let is_size = ["mm", "in", "inch", "\"", "″", "spanner", "wrench", "hex", "af"]
-            .iter()
-            .any(|word| tight.ends_with(word));
-        if is_size && tight.starts_with(|c: char| c.is_ascii_digit()) {
-            return fail(
-                Code::HexNotThread,
-                "the thread's own diameter and pitch, not the size of its hexagon",
-            );
-        }
-        fail(Code::Unreadable, "a designation such as M10x1 or 3/8-24")
+    const fn of(size: Size) -> Thread {
+        Thread { size, hand: Hand::Right, class: None, engagement: None }
     }
 
-    /// Reads a designation, or `"unknown"` as a thread that is not known.
-    ///
-    /// # Errors
-    /// As [`Thread::read`].
-    pub fn read_or_unknown(text: &str) -> Result<Option<Thread>, Error> {
-        if text.trim().eq_ignore_ascii_case("unknown") { Ok(None) } else { Thread::read(text).map(Some) }
+    /// Whether two designations name the same thread, whatever their classes.
+    #[must_use]
+    pub fn is_same_size(&self, other: &Thread) -> bool {
+        self.size == other.size && self.hand == other.hand
     }
 
-    /// Nominal diameter.
+    /// The thread without its class.
+    #[must_use]
+    pub fn plain(&self) -> Thread {
+        Thread { hand: self.hand, ..Thread::of(self.size) }
+    }
+
+    /// The family.
+    #[must_use]
+    pub fn family(&self) -> Family {
+        match self.size {
+            Size::Metric { .. } => Family::Metric,
+            Size::Unified { .. } => Family::Unified,
+            Size::Pipe { family, .. } => family,
+        }
+    }
+
+    /// The hand.
+    #[must_use]
+    pub fn hand(&self) -> Hand {
+        self.hand
+    }
+
+    /// The class of tolerances, if one was given.
+    #[must_use]
+    pub fn class(&self) -> Option<Class> {
+        self.class
+    }
+
+    /// The group of engagement lengths, if one was given (ISO metric only).
+    #[must_use]
+    pub fn engagement(&self) -> Option<EngagementGroup> {
+        self.engagement
+    }
+
+    /// The side, where class or family say it.
+    #[must_use]
+    pub fn side(&self) -> Option<ThreadSide> {
+        self.class.and_then(Class::side).or_else(|| self.family().only_side())
+    }
+
+    /// The series of a Unified thread, which follows from diameter and threads per inch.
+    #[must_use]
+    pub fn series(&self) -> Option<Series> {
+        match self.size {
+            Size::Unified { diameter_uin, per_two_inch } => Some(Series::of(diameter_uin, per_two_inch)),
+            Size::Metric { .. } | Size::Pipe { .. } => None,
+        }
+    }
+
+    /// Nominal diameter; of a pipe thread its basic major diameter at the gauge plane, of NPT the pipe's.
     #[must_use]
     pub fn diameter(&self) -> Length {
-        match self.0 {
-            Kind::Metric { diameter_um, .. } => mm(f64::from(diameter_um) / 1000.0),
-            Kind::Inch { diameter_64, .. } => inch(f64::from(diameter_64) / 64.0),
+        match self.size {
+            Size::Metric { diameter_um, .. } => mm(f64::from(diameter_um) / 1000.0),
+            Size::Unified { diameter_uin, .. } => inch(f64::from(diameter_uin) / 1_000_000.0),
+            Size::Pipe { family, row } => pipe::diameter(family, row),
         }
     }
 
     /// Pitch.
     #[must_use]
     pub fn pitch(&self) -> Length {
-        match self.0 {
-            Kind::Metric { pitch_um, .. } => mm(f64::from(pitch_um) / 1000.0),
-            Kind::Inch { per_inch, .. } => inch(1.0 / f64::from(per_inch)),
+        match self.size {
+            Size::Metric { pitch_um, .. } => mm(f64::from(pitch_um) / 1000.0),
+            Size::Unified { per_two_inch, .. } => inch(2.0 / f64::from(per_two_inch)),
+            Size::Pipe { family, row } => inch(2.0 / f64::from(pipe::per_two_inch(family, row))),
         }
     }
-}
 
-/// `"10"` as 10 000, `"1.25"` as 1 250.
-fn thousandths(text: &str) -> Option<u32> {
-    let (whole, part) = text.split_once('.').unwrap_or((text, ""));
-    let digits = |t: &str| t.chars().all(|c| c.is_ascii_digit());
-    if whole.is_empty() || whole.len() > 3 || part.len() > 3 || !digits(whole) || !digits(part) {
-        return None;
+    /// Threads per inch.
+    #[must_use]
+    pub fn per_inch(&self) -> f64 {
+        match self.size {
+            Size::Metric { pitch_um, .. } => 25_400.0 / f64::from(pitch_um),
+            Size::Unified { per_two_inch, .. } => f64::from(per_two_inch) / 2.0,
+            Size::Pipe { family, row } => f64::from(pipe::per_two_inch(family, row)) / 2.0,
+        }
     }
-    format!("{whole}{part:0<3}").parse().ok()
-}
 
-/// `3/8-24`, `7/16 - 24 UNS`, `1 1/4-12`. The letters of the series add nothing that diameter and count do not say.
-fn unified(plain: &str) -> Option<Thread> {
-    let (size, rest) = plain.split_once('-')?;
-    let rest = rest.trim();
-    let digits = rest.find(|c: char| !c.is_ascii_digit()).unwrap_or(rest.len());
-    if !matches!(rest[digits..].trim(), "" | "un" | "unf" | "unc" | "unef" | "uns" | "tpi") {
-        return None;
+    /// Half the angle between the flanks.
+    #[must_use]
+    pub fn half_angle(&self) -> Angle {
+        match self.family() {
+            Family::Metric | Family::Unified | Family::Npt => deg(30.0),
+            Family::G | Family::R | Family::Rp | Family::Rc => deg(27.5),
+        }
     }
-    let per_inch: u32 = rest[..digits].parse().ok().filter(|n| (4..=80).contains(n))?;
-    let size = size.trim();
-    let (whole, part) = match size.rsplit_once(' ') {
-        Some((whole, part)) => (whole.trim().parse::<u32>().ok().filter(|w| *w <= 6)?, part),
-        None => (0, size),
-    };
-    let (top, base) = part.split_once('/')?;
-    let top: u32 = top.trim().parse().ok()?;
-    let base: u32 = base.trim().parse().ok()?;
-    let fits = matches!(base, 2 | 4 | 8 | 16 | 32 | 64) && top > 0 && top < base;
-    fits.then(|| Thread(Kind::Inch { diameter_64: whole * 64 + top * (64 / base), per_inch }))
-}
 
-impl fmt::Display for Thread {
-    /// The designation in its one spelling: `M10x1`, `3/8-24`.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.0 {
-            Kind::Metric { diameter_um, pitch_um } => {
-                write!(f, "M{}x{}", f64::from(diameter_um) / 1000.0, f64::from(pitch_um) / 1000.0)
-            }
-            Kind::Inch { diameter_64, per_inch } => {
-                let (whole, mut top, mut base) = (diameter_64 / 64, diameter_64 % 64, 64);
-                while top % 2 == 0 && base > 1 {
-                    top /= 2;
-                    base /= 2;
-                }
-                match (whole, top) {
-                    (_, 0) => write!(f, "{whole}-{per_inch}"),
-                    (0, _) => write!(f, "{top}/{base}-{per_inch}"),
-                    (_, _) => write!(f, "{whole} {top}/{base}-{per_inch}"),
-                }
-            }
+    /// Change of diameter along the axis: 1/16 for a taper thread.
+    #[must_use]
+    pub fn taper(&self) -> Ratio {
+        match self.family() {
+            Family::R | Family::Rc | Family::Npt => ratio(1.0 / 16.0),
+            Family::Metric | Family::Unified | Family::G | Family::Rp => ratio(0.0),
         }
     }
 }

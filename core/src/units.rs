@@ -128,6 +128,12 @@ pub fn to_rad(angle: Angle) -> f64 {
     angle.value
 }
 
+/// An area of `value` square millimeters.
+#[must_use]
+pub fn mm2(value: f64) -> Area {
+    Area::new::<uom::si::area::square_millimeter>(value)
+}
+
 /// The number of square millimeters in an area; of a bore, also its milliliters per meter.
 #[must_use]
 pub fn to_mm2(area: Area) -> f64 {

@@ -158,6 +158,37 @@ def ln_bits(x):
     return bits(rounded(mp.log(mpf(x)))) if x != 1.0 else bits(0.0)
 
 
+def exp_arguments():
+    rng = random.Random(SEED + 3)
+    values = [0.0, -0.0, 1.0, -1.0, 5e-324, 709.0, -708.0, 709.5, -708.5, math.inf, -math.inf, math.nan]
+    values += [rng.uniform(-5.0, 5.0) for _ in range(300)]
+    values += [rng.uniform(-708.0, 709.0) for _ in range(150)]
+    values += [magnitude(rng, -60, 3) for _ in range(80)]
+    for n in range(-6, 7):  # where the whole number of ln 2 changes
+        values += neighbors((n + mpf(0.5)) * mp.log(2), 2)
+    return values
+
+
+def exp_bits(x):
+    if not -708.0 <= x <= 709.0:
+        return NAN
+    return bits(rounded(mp.exp(mpf(x))))
+
+
+def cbrt_arguments():
+    rng = random.Random(SEED + 4)
+    values = [0.0, -0.0, 1.0, -1.0, 8.0, 27.0, 0.125, math.nan]
+    values += [rng.uniform(1e-3, 100.0) for _ in range(400)]
+    values += [abs(magnitude(rng, -300, 300)) for _ in range(150)]
+    return values
+
+
+def cbrt_bits(x):
+    if math.isnan(x) or x < 0.0:
+        return NAN
+    return bits(rounded(mp.cbrt(mpf(x)))) if x else bits(x)
+
+
 # --- the table ---------------------------------------------------------------------------------------------
 
 
@@ -168,6 +199,8 @@ def rows():
     for function in ("sin", "cos", "tan"):
         lines += [f"{function},{bits(x):016x},,{trig_bits(function, x):016x}" for x in arguments]
     lines += [f"ln,{bits(x):016x},,{ln_bits(x):016x}" for x in ln_arguments()]
+    lines += [f"exp,{bits(x):016x},,{exp_bits(x):016x}" for x in exp_arguments()]
+    lines += [f"cbrt,{bits(x):016x},,{cbrt_bits(x):016x}" for x in cbrt_arguments()]
     lines += [f"atan2,{bits(x):016x},{bits(y):016x},{atan2_bits(y, x):016x}" for y, x in atan2_arguments()]
     return lines
 

@@ -41,6 +41,9 @@ pub(super) trait Lane:
     /// for other numbers.
     fn parts(self) -> (Self, Self);
 
+    /// Two to the power of a whole number from -1022 to 1023. Anything is returned for other numbers.
+    fn two_to(self) -> Self;
+
     /// `yes` where the mask is set, else `no`: the bits of the chosen one, even if the other is NaN.
     fn select(mask: Self::Mask, yes: Self, no: Self) -> Self;
 }
@@ -98,6 +101,12 @@ impl Lane for f64 {
         let biased = (above >> 52).wrapping_add(2048) & 0xFFF;
         let exponent = f64::from_bits(0x4330_0000_0000_0000 | biased) - 4_503_599_627_370_496.0 - 2048.0;
         (mantissa, exponent - lift)
+    }
+
+    #[inline(always)]
+    fn two_to(self) -> Self {
+        // The whole number, biased, in the lowest bits of the mantissa of 2^52, moved into the exponent.
+        f64::from_bits((self + 1023.0 + 4_503_599_627_370_496.0).to_bits() << 52)
     }
 
     #[inline(always)]
@@ -189,6 +198,11 @@ impl<const N: usize> Lane for Wide<N> {
     fn parts(self) -> (Self, Self) {
         let parts = self.0.map(Lane::parts);
         (Self(array::from_fn(|i| parts[i].0)), Self(array::from_fn(|i| parts[i].1)))
+    }
+
+    #[inline(always)]
+    fn two_to(self) -> Self {
+        self.each(Lane::two_to)
     }
 
     #[inline(always)]

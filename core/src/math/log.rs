@@ -7,9 +7,9 @@
 use super::lane::Lane;
 
 /// High part of ln 2: its last 21 bits are zero, so that a product with an exponent is exact.
-const LN2_HIGH: f64 = f64::from_bits(0x3FE6_2E42_FEE0_0000);
+pub(super) const LN2_HIGH: f64 = f64::from_bits(0x3FE6_2E42_FEE0_0000);
 /// ln 2 less [`LN2_HIGH`], computed with 50 digits.
-const LN2_LOW: f64 = 1.908_214_929_270_587_7e-10;
+pub(super) const LN2_LOW: f64 = 1.908_214_929_270_587_7e-10;
 
 /// Domain: positive numbers. Zero gives minus infinity, infinity itself; a negative number or NaN gives NaN.
 #[inline(always)]

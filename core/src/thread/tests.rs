@@ -1,4 +1,5 @@
 use super::*;
+use crate::code::Code;
 use crate::units::to_mm;
 
 #[test]
@@ -8,15 +9,44 @@ fn one_thread_has_one_spelling() {
         ("M10×1,0", "M10x1"),
         ("M 10 x 1.00", "M10x1"),
         ("m12x1.25", "M12x1.25"),
+        ("M10X1-6g", "M10x1-6g"),
+        ("M10×1 – 4g6g", "M10x1-4g6g"),
+        ("M10x1 6H", "M10x1-6H"),
+        ("M10x1-5H6H-S-LH", "M10x1-5H6H-S-LH"),
+        ("M10x1 left hand", "M10x1-LH"),
+        ("M10x1.0 mm - 6g", "M10x1-6g"),
         ("3/8-24", "3/8-24"),
         ("3/8 - 24 UNF", "3/8-24"),
+        ("3/8 UNF", "3/8-24"),
+        ("3/8x24 tpi", "3/8-24"),
+        (".375-24 UNF-2A", "3/8-24 UNF-2A"),
+        ("0.4375-20", "7/16-20"),
+        ("3/8-24 UNF-2A", "3/8-24 UNF-2A"),
+        ("3/8-24 unf 2a lh", "3/8-24 UNF-2A-LH"),
+        ("7/16-24 UNS-2B", "7/16-24 UNS-2B"),
         ("7/16-24 UNS", "7/16-24"),
         ("6/16-24", "3/8-24"),
         ("1 1/4-12", "1 1/4-12"),
+        ("1-12 UNF", "1-12"),
+        ("10-32 UNF-2B", "No. 10-32 UNF-2B"),
+        ("#10-24", "No. 10-24"),
+        ("No. 4-40", "No. 4-40"),
+        ("G1/8 A", "G1/8 A"),
+        ("g 1/8", "G1/8"),
+        ("G 1/8-28", "G1/8"),
+        ("1/4 BSPP", "G1/4"),
+        ("G1/8 LH", "G1/8 LH"),
+        ("Rc1/8", "Rc 1/8"),
+        ("R 1/4", "R 1/4"),
+        ("Rp 3/8", "Rp 3/8"),
+        ("1/8-27 NPT", "1/8-27 NPT"),
+        ("NPT 1/4", "1/4-18 NPT"),
+        ("1/8 npt", "1/8-27 NPT"),
+        ("1-11.5 NPT", "1-11.5 NPT"),
     ] {
-        let thread = Thread::read(typed).unwrap();
-        assert_eq!(thread.to_string(), printed);
-        assert_eq!(Thread::read(printed).unwrap(), thread);
+        let thread = Thread::read(typed).unwrap_or_else(|error| panic!("{typed}: {error}"));
+        assert_eq!(thread.to_string(), printed, "{typed}");
+        assert_eq!(Thread::read(printed), Ok(thread), "{printed}");
     }
 }
 
@@ -24,20 +54,44 @@ fn one_thread_has_one_spelling() {
 fn what_names_no_thread_says_why() {
     for (typed, code) in [
         ("M10", Code::ThreadAmbiguous),
+        ("M10-6g", Code::ThreadAmbiguous),
+        ("M10 fine", Code::ThreadAmbiguous),
+        ("1/8 BSP", Code::ThreadAmbiguous),
+        ("1/8 BSPT", Code::ThreadAmbiguous),
+        ("7/16 UNS", Code::ThreadAmbiguous),
         ("10 mm spanner", Code::HexNotThread),
         ("10 mm", Code::HexNotThread),
         ("3/8 in", Code::HexNotThread),
         ("7/16\"", Code::HexNotThread),
+        ("3/8-24 UNC", Code::ThreadContradiction),
+        ("1/8-28 NPT", Code::ThreadContradiction),
         ("M10x", Code::Unreadable),
         ("M10x9", Code::Unreadable),
         ("M10x0", Code::Unreadable),
         ("M9999999x1", Code::Unreadable),
+        ("M10x1-6H/6g", Code::Unreadable),
+        ("M10x1-9H", Code::Unreadable),
+        ("M10x1-5g7H", Code::Unreadable),
+        ("M10x1-6A", Code::Unreadable),
+        ("3/8-24 UNF-4A", Code::Unreadable),
+        ("3/8-24 UNF-2C", Code::Unreadable),
+        ("G1/7", Code::Unreadable),
+        ("Rc 1/8 A", Code::Unreadable),
+        ("1/8-27 NPTF", Code::Unreadable),
         ("3/8", Code::Unreadable),
         ("3/8-999", Code::Unreadable),
+        ("1/64-4", Code::Unreadable),
         ("", Code::Unreadable),
         ("metric", Code::Unreadable),
+        ("lh", Code::Unreadable),
+        ("M", Code::Unreadable),
+        ("é", Code::Unreadable),
+        ("Größe G", Code::Unreadable),
     ] {
-        assert_eq!(Thread::read(typed).unwrap_err().code(), code, "{typed}");
+        match Thread::read(typed) {
+            Ok(thread) => panic!("{typed} was read as {thread}"),
+            Err(error) => assert_eq!(error.code(), code, "{typed}"),
+        }
     }
 }
 
@@ -46,4 +100,19 @@ fn diameter_and_pitch_follow_from_the_name() {
     let thread = Thread::read("3/8-24").unwrap();
     assert!((to_mm(thread.diameter()) - 9.525).abs() < 1e-12);
     assert!((to_mm(thread.pitch()) - 25.4 / 24.0).abs() < 1e-12);
+}
+
+#[test]
+fn the_side_of_a_class_is_asked_for() {
+    for (typed, side) in [
+        ("M10x1-6g", ThreadSide::Internal),
+        ("M10x1-6H", ThreadSide::External),
+        ("3/8-24 UNF-2B", ThreadSide::External),
+        ("R 1/8", ThreadSide::Internal),
+        ("G1/8 A", ThreadSide::Internal),
+    ] {
+        assert_eq!(Thread::read(typed).unwrap().limits(side).unwrap_err().code(), Code::ThreadSide, "{typed}");
+    }
+    let huge = Thread::read("M400x4").unwrap();
+    assert_eq!(huge.limits(ThreadSide::External).unwrap_err().code(), Code::OutOfRange);
 }

@@ -1,0 +1,126 @@
+//! Limits of size of a thread.
+
+use super::class::Class;
+use super::{Family, Thread, ThreadSide, metric, pipe, unified};
+use crate::code::Code;
+use crate::error::Error;
+use crate::problem::{Part, Problem, Value};
+use crate::source::{Checked, Source};
+use crate::units::{Length, inch, mm};
+
+/// The smallest and largest of a diameter; None where the standard sets no limit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Span {
+    /// Smallest.
+    pub min: Option<Length>,
+    /// Largest.
+    pub max: Option<Length>,
+}
+
+/// Limits of one side of a thread. Those of a taper thread are at the end that enters first.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limits {
+    /// The side.
+    pub side: ThreadSide,
+    /// The class they belong to; None where the family has no classes on that side.
+    pub class: Option<Class>,
+    /// Whether nobody named the class, so that the usual one was taken.
+    pub is_class_assumed: bool,
+    /// Major diameter; the largest one of an internal metric thread is for reference.
+    pub major: Span,
+    /// Pitch diameter.
+    pub pitch_diameter: Span,
+    /// Minor diameter; outside it is the root, the deepest rounded and the shallowest flat.
+    pub minor: Span,
+    /// How the numbers were checked.
+    pub checked: Checked,
+    family: Family,
+}
+
+/// Smallest and largest of each diameter in the standard's own unit; NaN where it sets no limit.
+pub(super) struct Raw {
+    pub(super) major: [f64; 2],
+    pub(super) pitch: [f64; 2],
+    pub(super) minor: [f64; 2],
+    pub(super) checked: Checked,
+}
+
+impl Raw {
+    fn spans(&self, length: impl Fn(f64) -> Length) -> [Span; 3] {
+        let known = |number: f64| (!number.is_nan()).then(|| length(number));
+        [self.major, self.pitch, self.minor].map(|[min, max]| Span { min: known(min), max: known(max) })
+    }
+}
+
+impl Thread {
+    /// The limits of one side, by the thread's class or, where it has none, the usual one.
+    ///
+    /// # Errors
+    /// `THREAD_SIDE` where class or family belong to the other side, `OUT_OF_RANGE` for a metric diameter outside
+    /// ISO 965-1 (over 0.99 to 355 mm).
+    ///
+    /// ```
+    /// use linewright::{Thread, thread::ThreadSide, units::to_mm};
+    /// let limits = Thread::read("M10x1-6H")?.limits(ThreadSide::Internal)?;
+    /// assert_eq!(limits.pitch_diameter.max.map(to_mm), Some(9.5));
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    pub fn limits(&self, side: ThreadSide) -> Result<Limits, Error> {
+        if self.side().is_some_and(|own| own != side) {
+            let problem = Problem::new(Code::ThreadSide, Part::Field("thread".to_owned()))
+                .got(Value::text(self.to_string()))
+                .need(Value::text(format!("an {} thread", side.name())));
+            return Err(problem.into());
+        }
+        let class = self.class.or_else(|| Class::usual(self.family(), side));
+        let out_of_range = || {
+            Error::from(
+                Problem::new(Code::OutOfRange, Part::Field("diameter".to_owned()))
+                    .got(Value::Length(self.diameter()))
+                    .need(Value::text("over 0.99 to 355 mm, the range of ISO 965-1")),
+            )
+        };
+        let (spans, checked) = match (self.family(), class) {
+            (Family::Metric, Some(class)) => {
+                let raw = metric::limits(self, class, side).ok_or_else(out_of_range)?;
+                (raw.spans(|um| mm(um / 1000.0)), raw.checked)
+            }
+            (Family::Unified, Some(class)) => {
+                let raw = unified::limits(self, class, side).ok_or_else(out_of_range)?;
+                (raw.spans(inch), raw.checked)
+            }
+            (_, class) => {
+                let raw = pipe::limits(self, class, side).ok_or_else(out_of_range)?;
+                (raw.spans(mm), raw.checked)
+            }
+        };
+        let [major, pitch_diameter, minor] = spans;
+        Ok(Limits {
+            side,
+            class,
+            is_class_assumed: class.is_some() && self.class.is_none(),
+            major,
+            pitch_diameter,
+            minor,
+            checked,
+            family: self.family(),
+        })
+    }
+}
+
+impl Limits {
+    /// Where the numbers come from.
+    #[must_use]
+    pub fn source(&self) -> Source {
+        let (text, place) = match self.family {
+            Family::Metric => ("ISO 965-1", "table values; formulas of clause 13 and preferred numbers elsewhere"),
+            Family::Unified => ("ASME B1.1", "formulas, rounded as in Machinery's Handbook 31"),
+            Family::G => ("ISO 228-1:1994", "table 1"),
+            Family::R | Family::Rp | Family::Rc => {
+                ("ISO 7-1", "basic diameters of ISO 228-1 at the gauge plane; gauge lengths")
+            }
+            Family::Npt => ("ASME B1.20.1", "E0, E1, 0.8 p"),
+        };
+        Source::new(text, place, self.checked)
+    }
+}

@@ -1,0 +1,249 @@
+//! One thread in another: does it start, how far does it go, on how much of the thread does it hold.
+
+use super::limits::{Limits, Span};
+use super::profile::{Engagement, Profile};
+use super::{Family, Size, Thread, ThreadSide};
+use crate::code::Level;
+use crate::error::Error;
+use crate::units::{Length, Ratio, mm, ratio, to_mm};
+
+/// A nut is run in by fingers for several turns before a spanner touches it (common practice, no source); one that goes
+/// this far is taken for the right one.
+const HAND_TURNS: f64 = 3.0;
+/// Below this share of the height, at best, a nut is taken to rattle so that fingers notice (ours, no source).
+const RATTLE_SHARE: f64 = 0.1;
+/// Half of the thread's height: a wrong thread that turns in and may hold on less is a dangerous look-alike.
+const HALF: f64 = 0.5;
+
+/// Whether a male starts in a female, over all sizes that the two classes allow.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Starts {
+    /// At any size.
+    Always,
+    /// With some of the sizes; which is met depends on the parts at hand.
+    Sometimes,
+    /// At no size.
+    Never,
+}
+
+/// What fingers notice.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Feel {
+    /// It does not start.
+    DoesNotStart,
+    /// It starts and binds within the turns that a hand takes.
+    Binds,
+    /// It turns in like the right one.
+    TurnsIn,
+    /// It turns in and is obviously loose.
+    Rattles,
+}
+
+/// A male thread in a female one, from the limits of both. Worst is the combination of sizes that holds least.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Mating {
+    male: Thread,
+    female: Thread,
+    tight: Engagement,
+    loose: Engagement,
+    worst: f64,
+    best: f64,
+}
+
+/// The two extreme sizes of one side: all largest metal, all smallest metal.
+fn extremes(limits: &Limits) -> [[f64; 3]; 2] {
+    let least = |span: Span| span.min.or(span.max).map_or(f64::NAN, to_mm);
+    let most = |span: Span| span.max.or(span.min).map_or(f64::NAN, to_mm);
+    let small = [limits.major, limits.pitch_diameter, limits.minor].map(least);
+    let large = [limits.major, limits.pitch_diameter, limits.minor].map(most);
+    match limits.side {
+        ThreadSide::External => [large, small],
+        ThreadSide::Internal => [small, large],
+    }
+}
+
+/// Both extremes of a male and a female: the tight pair, then the loose one.
+pub(super) fn pairs(male: &Limits, female: &Limits) -> [([f64; 3], [f64; 3]); 2] {
+    let (male, female) = (extremes(male), extremes(female));
+    [(male[0], female[0]), (male[1], female[1])]
+}
+
+impl Mating {
+    /// Computes a pair from the limits of its classes, the usual ones where none is given.
+    ///
+    /// # Errors
+    /// As [`Thread::limits`]: `THREAD_SIDE` where the male is an internal thread or the female an external one.
+    ///
+    /// ```
+    /// use linewright::{Thread, thread::Mating};
+    /// let wrong = Mating::new(&Thread::read("3/8-24")?, &Thread::read("M10x1")?)?;
+    /// assert!(wrong.is_lookalike() && wrong.share_worst().value < 0.16);
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    pub fn new(male: &Thread, female: &Thread) -> Result<Mating, Error> {
+        let outside = male.limits(ThreadSide::External)?;
+        let inside = female.limits(ThreadSide::Internal)?;
+        let [tight, loose] = pairs(&outside, &inside);
+        let engage =
+            |pair: ([f64; 3], [f64; 3])| Profile::of(male, pair.0).into_female(&Profile::of(female, pair.1));
+        let share = |pair: ([f64; 3], [f64; 3])| female.share_of_height(pair.0[0], pair.1[2]);
+        Ok(Mating {
+            male: *male,
+            female: *female,
+            tight: engage(tight),
+            loose: engage(loose),
+            worst: share(loose),
+            best: share(tight),
+        })
+    }
+
+    /// The male.
+    #[must_use]
+    pub fn male(&self) -> Thread {
+        self.male
+    }
+
+    /// The female.
+    #[must_use]
+    pub fn female(&self) -> Thread {
+        self.female
+    }
+
+    /// Whether both are the same thread. Nothing else belongs together, however well it turns.
+    #[must_use]
+    pub fn is_same(&self) -> bool {
+        self.male.is_same_size(&self.female) || self.male.seals_in(&self.female)
+    }
+
+    /// Whether it starts.
+    #[must_use]
+    pub fn starts(&self) -> Starts {
+        if self.male.hand() != self.female.hand() {
+            return Starts::Never;
+        }
+        match (self.tight.starts, self.loose.starts) {
+            (true, true) => Starts::Always,
+            (false, false) => Starts::Never,
+            _ => Starts::Sometimes,
+        }
+    }
+
+    /// Radial overlap in the worst case; negative where the crests pass each other.
+    #[must_use]
+    pub fn overlap_worst(&self) -> Length {
+        self.loose.overlap
+    }
+
+    /// Radial overlap in the best case.
+    #[must_use]
+    pub fn overlap_best(&self) -> Length {
+        self.tight.overlap
+    }
+
+    /// The worst overlap as a share of the female's full height, 0 where there is none. The right thread's own worst is
+    /// well below 1 too.
+    #[must_use]
+    pub fn share_worst(&self) -> Ratio {
+        ratio(self.worst.max(0.0))
+    }
+
+    /// The best overlap as a share of the female's full height.
+    #[must_use]
+    pub fn share_best(&self) -> Ratio {
+        ratio(self.best.max(0.0))
+    }
+
+    /// Turns until it binds, at the tightest and the loosest sizes; None where it never does, 0 where it does not start.
+    #[must_use]
+    pub fn turns(&self) -> [Option<f64>; 2] {
+        if self.starts() == Starts::Never { [Some(0.0); 2] } else { [self.tight.turns, self.loose.turns] }
+    }
+
+    /// Engaged length until it binds, at the tightest and the loosest sizes; None where it never does.
+    #[must_use]
+    pub fn lengths(&self) -> [Option<Length>; 2] {
+        if self.starts() == Starts::Never {
+            [Some(mm(0.0)); 2]
+        } else {
+            [self.tight.length, self.loose.length]
+        }
+    }
+
+    /// Share of a wanted engagement that it reaches before it binds, tightest sizes, times the worst share of the height:
+    /// what is left, at worst, of a full engagement over that length.
+    #[must_use]
+    pub fn engaged_share(&self, wanted: Length) -> Ratio {
+        let reached = match self.lengths()[0] {
+            Some(length) if to_mm(length) < to_mm(wanted) => to_mm(length) / to_mm(wanted),
+            _ => 1.0,
+        };
+        ratio(reached * self.worst.max(0.0))
+    }
+
+    /// What fingers notice. Where sizes disagree, the more treacherous answer.
+    #[must_use]
+    pub fn feel(&self) -> Feel {
+        let goes_in = |turns: Option<f64>| turns.is_none_or(|turns| turns >= HAND_TURNS);
+        if self.starts() == Starts::Never {
+            Feel::DoesNotStart
+        } else if !self.turns().into_iter().any(goes_in) {
+            Feel::Binds
+        } else if self.best < RATTLE_SHARE {
+            Feel::Rattles
+        } else {
+            Feel::TurnsIn
+        }
+    }
+
+    /// Whether this is a dangerous look-alike: another thread that turns in by hand, and may hold on less than half of
+    /// the female's height.
+    #[must_use]
+    pub fn is_lookalike(&self) -> bool {
+        !self.is_same() && matches!(self.feel(), Feel::TurnsIn | Feel::Rattles) && self.worst < HALF
+    }
+
+    /// How grave: different threads are a stop, whatever the overlap; the same thread is worth no more than a note.
+    #[must_use]
+    pub fn level(&self) -> Level {
+        if self.is_same() { Level::Note } else { Level::Stop }
+    }
+
+    /// The finding in plain words, the worst first.
+    #[must_use]
+    pub fn verdict(&self) -> String {
+        let percent = |share: f64| format!("{:.0} %", (share.max(0.0) * 100.0).floor());
+        let holds = format!("holds on {} (worst) to {} (best) of the thread height", percent(self.worst), percent(self.best));
+        let (male, female) = (self.male.plain(), self.female.plain());
+        if self.is_same() {
+            return format!("{male} in {female}: the same thread, {holds}");
+        }
+        let turns = match self.turns() {
+            [Some(least), Some(most)] => format!("binds after {least:.1} to {most:.1} turns"),
+            [Some(least), None] => format!("binds after {least:.1} turns or never"),
+            _ => "never binds".to_owned(),
+        };
+        let hand = self.male.hand() != self.female.hand();
+        match self.feel() {
+            Feel::DoesNotStart if hand => format!("{male} in {female}: one is left-handed, it does not start"),
+            Feel::DoesNotStart => format!("{male} in {female}: different threads, it does not start"),
+            Feel::Binds => format!("{male} in {female}: different threads; it starts, {turns}, and {holds}"),
+            Feel::TurnsIn => format!(
+                "{male} in {female}: different threads; it turns in by hand, {turns}, and {holds}: it can feel right and \
+                 pull out"
+            ),
+            Feel::Rattles => format!("{male} in {female}: different threads; it turns in loosely, {turns}, and {holds}"),
+        }
+    }
+}
+
+impl Thread {
+    /// Whether a taper R belongs to an Rp or Rc of its size (ISO 7-1 pairs them).
+    fn seals_in(&self, female: &Thread) -> bool {
+        match (self.size, female.size) {
+            (Size::Pipe { family: Family::R, row }, Size::Pipe { family: Family::Rp | Family::Rc, row: other }) => {
+                row == other && self.hand == female.hand
+            }
+            _ => false,
+        }
+    }
+}

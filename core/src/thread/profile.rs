@@ -1,0 +1,164 @@
+//! One rigid, coaxial pair of threads of given sizes: whether it starts and how far it turns in.
+//!
+//! In the axial section the male ridge and the female groove are trapezoids, each half a pitch wide at its own pitch
+//! diameter. Going along the helix by a turn, the ridge moves by the male's pitch and the groove by the female's, so what
+//! room the flanks leave is used up by the difference. Taper is a change of diameters along the axis. Friction, the
+//! lead-in, burrs and the tilt a loose thread takes are left out: a real nut may go further when forced.
+
+use super::Thread;
+use crate::math::tan;
+use crate::units::{Angle, Length, Ratio, mm, to_mm, to_rad};
+
+/// Overlaps below this are contact, not interference.
+const TOUCH_MM: f64 = 1e-9;
+
+/// Sizes of one thread at the end that enters first: the male's tip, the female's mouth.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Profile {
+    /// Pitch.
+    pub pitch: Length,
+    /// Half the angle between the flanks.
+    pub half_angle: Angle,
+    /// Major diameter.
+    pub major: Length,
+    /// Pitch diameter, where ridge and groove are half a pitch wide.
+    pub pitch_diameter: Length,
+    /// Minor diameter.
+    pub minor: Length,
+    /// Change of diameter along the axis: a male grows away from its tip, a female narrows with depth.
+    pub taper: Ratio,
+}
+
+/// How far a male goes into a female.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Engagement {
+    /// Whether it starts at all.
+    pub starts: bool,
+    /// Radial overlap at the entering end; negative where the crests pass each other.
+    pub overlap: Length,
+    /// Engaged length until the play is used up; None where nothing binds.
+    pub length: Option<Length>,
+    /// The same in turns.
+    pub turns: Option<f64>,
+}
+
+/// Plain numbers of a pair.
+struct Pair {
+    male: [f64; 3],
+    female: [f64; 3],
+    male_pitch: f64,
+    female_pitch: f64,
+    male_flank: f64,
+    female_flank: f64,
+    male_taper: f64,
+    female_taper: f64,
+}
+
+impl Profile {
+    /// Turns this male into a female.
+    ///
+    /// ```
+    /// use linewright::thread::Profile;
+    /// use linewright::units::{deg, mm, ratio, to_mm};
+    /// let profile = |pitch, major, pitch_diameter, minor| Profile {
+    ///     pitch: mm(pitch), half_angle: deg(30.0), major: mm(major), pitch_diameter: mm(pitch_diameter),
+    ///     minor: mm(minor), taper: ratio(0.0),
+    /// };
+    /// // The play, 0.5 mm tan 30 and half the difference of the pitches, over that difference.
+    /// let pair = profile(1.0, 9.5, 8.85, 8.4).into_female(&profile(1.1, 10.0, 9.35, 8.9));
+    /// assert!((pair.turns.unwrap() - (0.05 + 0.5 / 3_f64.sqrt()) / 0.1).abs() < 1e-9);
+    /// ```
+    #[must_use]
+    pub fn into_female(&self, female: &Profile) -> Engagement {
+        let sizes = |p: &Profile| [to_mm(p.major), to_mm(p.pitch_diameter), to_mm(p.minor)];
+        Pair {
+            male: sizes(self),
+            female: sizes(female),
+            male_pitch: to_mm(self.pitch),
+            female_pitch: to_mm(female.pitch),
+            male_flank: tan(to_rad(self.half_angle)),
+            female_flank: tan(to_rad(female.half_angle)),
+            male_taper: self.taper.value,
+            female_taper: female.taper.value,
+        }
+        .engage()
+    }
+
+    /// A profile of a thread with given diameters in mm.
+    pub(super) fn of(thread: &Thread, [major, pitch_diameter, minor]: [f64; 3]) -> Profile {
+        Profile {
+            pitch: thread.pitch(),
+            half_angle: thread.half_angle(),
+            major: mm(major),
+            pitch_diameter: mm(pitch_diameter),
+            minor: mm(minor),
+            taper: thread.taper(),
+        }
+    }
+}
+
+impl Pair {
+    /// Room between flanks on each side at a diameter, ridge centered in the groove.
+    fn slack(&self, diameter: f64) -> f64 {
+        (self.female_pitch - self.male_pitch) / 4.0 + (self.female[1] - diameter) / 2.0 * self.female_flank
+            - (self.male[1] - diameter) / 2.0 * self.male_flank
+    }
+
+    fn engage(&self) -> Engagement {
+        let overlap = (self.male[0] - self.female[2]) / 2.0;
+        // Flanks are straight, so the ends of the touching range are enough: the female's minor diameter, where a growing
+        // male or a narrowing female takes the male's flank from the slack, and the male's major, with the female's.
+        let at_minor = (self.slack(self.female[2]), self.male_flank);
+        let at_major = (self.slack(self.male[0]), self.female_flank);
+        let crest = (self.female[0] - self.male[0]).min(self.female[2] - self.male[2]);
+        let flanks = overlap <= 0.0 || at_minor.0.min(at_major.0) >= -TOUCH_MM;
+        let starts = crest >= -TOUCH_MM && flanks;
+        let length = if starts { self.reach(overlap, [at_minor, at_major], crest.max(0.0)) } else { Some(0.0) };
+        Engagement {
+            starts,
+            overlap: mm(overlap),
+            length: length.map(mm),
+            turns: length.map(|length| length / self.male_pitch),
+        }
+    }
+
+    /// The engaged length at which the first limit is met.
+    fn reach(&self, overlap: f64, slacks: [(f64, f64); 2], crest: f64) -> Option<f64> {
+        let drift = (self.male_pitch - self.female_pitch).abs() / self.male_pitch;
+        let (tip, mouth) = (self.female_taper, self.male_taper);
+        let taper = tip.max(mouth);
+        let mut least = f64::INFINITY;
+        let mut limit = |length: f64| least = if length < least { length } else { least };
+        if taper > 0.0 {
+            limit(crest / taper);
+        }
+        // Where the crests pass each other at the entering end, flanks meet only from this length on, or never.
+        let apart = if overlap > 0.0 { 0.0 } else { -2.0 * overlap / taper };
+        if apart.is_finite() {
+            let both = tip > 0.0 && mouth > 0.0;
+            for (first, first_flank) in slacks {
+                let first = first.max(0.0);
+                // What the taper takes at the tip and at the mouth once an engaged length is reached.
+                for at in [tip, mouth] {
+                    if at > 0.0 {
+                        limit((2.0 * first / (at * first_flank)).max(apart));
+                    }
+                }
+                for (second, second_flank) in slacks {
+                    let room = first + second.max(0.0);
+                    let length = if both || apart == 0.0 {
+                        room / (drift + (tip * first_flank + mouth * second_flank) / 2.0)
+                    } else {
+                        // One taper: the inner end of the touching stretch has lost what it will.
+                        let inner = room - taper * apart / 2.0 * first_flank + drift * apart;
+                        inner / (drift + taper * second_flank / 2.0)
+                    };
+                    if length.is_finite() {
+                        limit(length.max(apart));
+                    }
+                }
+            }
+        }
+        least.is_finite().then_some(least)
+    }
+}

@@ -1,0 +1,330 @@
+//! Designations as people write them.
+
+use super::class::{Class, METRIC_CLASSES};
+use super::engagement::EngagementGroup;
+use super::unified::{Series, number_size};
+use super::{Family, Hand, Size, Thread, pipe};
+use crate::code::Code;
+use crate::error::Error;
+use crate::problem::{Part, Problem, Value};
+
+/// What goes wrong while reading: a code, and what is needed.
+type Wrong = (Code, String);
+
+fn wrong<T>(code: Code, need: impl Into<String>) -> Result<T, Wrong> {
+    Err((code, need.into()))
+}
+
+impl Thread {
+    /// Reads a designation: `"M10x1"`, `"M 10 × 1,0 - 6g"`, `"3/8-24"`, `"7/16-24 UNS-2B"`, `"3/8 UNF"`, `"G1/8 A"`,
+    /// `"Rc 1/8"`, `"1/8-27 NPT"`, each with `LH` for left hand.
+    ///
+    /// # Errors
+    /// `THREAD_AMBIGUOUS` for a metric diameter without pitch or a pipe thread without its family, `HEX_NOT_THREAD` for
+    /// a spanner size or a bare length, `THREAD_CONTRADICTION` where count, series or class do not belong to the size,
+    /// `UNREADABLE` otherwise.
+    ///
+    /// ```
+    /// use linewright::Thread;
+    /// assert_eq!(Thread::read("M 10 × 1,0")?, Thread::read("M10x1")?);
+    /// assert_eq!(Thread::read("3/8 UNF 2a")?.to_string(), "3/8-24 UNF-2A");
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    pub fn read(text: &str) -> Result<Thread, Error> {
+        let plain: String = text
+            .chars()
+            .map(|c| match c {
+                '×' | '*' => 'x',
+                ',' => '.',
+                '\u{2044}' | '\u{2215}' => '/',
+                '–' | '−' | '\u{2010}' | '\u{2011}' => '-',
+                '\u{a0}' | '\u{202f}' | '\u{2009}' => ' ',
+                c => c,
+            })
+            .collect();
+        parse(plain.trim()).map_err(|(code, need)| {
+            Problem::new(code, Part::Field("thread".to_owned()))
+                .got(Value::text(text))
+                .need(Value::text(need))
+                .into()
+        })
+    }
+
+    /// Reads a designation, or `"unknown"` as a thread that is not known.
+    ///
+    /// # Errors
+    /// As [`Thread::read`].
+    pub fn read_or_unknown(text: &str) -> Result<Option<Thread>, Error> {
+        if text.trim().eq_ignore_ascii_case("unknown") { Ok(None) } else { Thread::read(text).map(Some) }
+    }
+}
+
+fn parse(plain: &str) -> Result<Thread, Wrong> {
+    let (body, hand) = without_hand(plain);
+    let low = body.to_ascii_lowercase();
+    let is_metric = low
+        .strip_prefix('m')
+        .is_some_and(|rest| rest.trim_start().starts_with(|c: char| c.is_ascii_digit()));
+    let thread = if is_metric {
+        metric(body)?
+    } else if let Some(thread) = pipe_thread(body, &low)? {
+        thread
+    } else if let Some(thread) = unified(body)? {
+        thread
+    } else {
+        return Err(no_thread(&low));
+    };
+    Ok(Thread { hand, ..thread })
+}
+
+/// Why a text that is no designation is none.
+fn no_thread(low: &str) -> Wrong {
+    let tight: String = low.chars().filter(|c| !c.is_whitespace()).collect();
+    let is_size = ["mm", "in", "inch", "\"", "″", "spanner", "wrench", "hex", "af"]
+        .iter()
+        .any(|word| tight.ends_with(word));
+    if is_size && tight.starts_with(|c: char| c.is_ascii_digit()) {
+        let need = "the thread's own diameter and pitch, not the size of its hexagon";
+        return (Code::HexNotThread, need.to_owned());
+    }
+    (Code::Unreadable, "a designation such as M10x1, 3/8-24, G1/8 or 1/8-27 NPT".to_owned())
+}
+
+/// Takes `LH`, `left hand` off the end, wherever the standards put it.
+fn without_hand(text: &str) -> (&str, Hand) {
+    for mark in ["left hand", "left-hand", "lh", "left"] {
+        let Some(at) = text.len().checked_sub(mark.len()) else { continue };
+        if text.is_char_boundary(at) && text[at..].eq_ignore_ascii_case(mark) {
+            let body = text[..at].trim_end_matches([' ', '-']);
+            // A letter before it would make it the end of another word.
+            if body.len() < at || !body.ends_with(|c: char| c.is_alphabetic()) {
+                return (body, Hand::Left);
+            }
+        }
+    }
+    (text, Hand::Right)
+}
+
+/// `M10x1`, then a class, then a group of engagement, set off by `-` or spaces.
+fn metric(text: &str) -> Result<Thread, Wrong> {
+    const SHAPE: &str = "diameter and pitch, such as M10x1";
+    let rest = text[1..].trim_start();
+    let number = |text: &str| text.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(text.len());
+    let (diameter, rest) = rest.split_at(number(rest));
+    let Some(diameter_um) = thousandths(diameter) else { return wrong(Code::Unreadable, SHAPE) };
+    let rest = rest.trim_start();
+    let Some(rest) = rest.strip_prefix(['x', 'X']) else {
+        let is_word = rest.is_empty() || rest.starts_with(['-', ' ', 'f', 'c', '6']);
+        return if is_word || rest.chars().all(char::is_alphanumeric) {
+            wrong(Code::ThreadAmbiguous, "the pitch too, such as M10x1: measure ten pitches")
+        } else {
+            wrong(Code::Unreadable, SHAPE)
+        };
+    };
+    let rest = rest.trim_start();
+    let (pitch, rest) = rest.split_at(number(rest));
+    let Some(pitch_um) = thousandths(pitch).filter(|um| *um > 0 && *um * 2 < diameter_um) else {
+        return wrong(Code::Unreadable, SHAPE);
+    };
+    let mut thread = Thread::of(Size::Metric { diameter_um, pitch_um });
+    let rest = rest.trim_start();
+    let rest = if rest.starts_with("mm") { &rest[2..] } else { rest };
+    for word in rest.split(['-', ' ']).filter(|word| !word.is_empty()) {
+        if let (Some(class), None) = (Class::metric(word), thread.class) {
+            thread.class = Some(class);
+        } else if let (Some(group), None) = (EngagementGroup::read(word), thread.engagement) {
+            thread.engagement = Some(group);
+        } else if word.contains('/') {
+            return wrong(Code::Unreadable, "one thread: a nut's or a port's, not the pair of classes");
+        } else {
+            return wrong(Code::Unreadable, METRIC_CLASSES);
+        }
+    }
+    Ok(thread)
+}
+
+/// `"10"` as 10 000, `"1.25"` as 1 250.
+fn thousandths(text: &str) -> Option<u32> {
+    let (whole, part) = text.split_once('.').unwrap_or((text, ""));
+    let digits = |t: &str| t.chars().all(|c| c.is_ascii_digit());
+    if whole.is_empty() || whole.len() > 3 || part.len() > 3 || !digits(whole) || !digits(part) {
+        return None;
+    }
+    format!("{whole}{part:0<3}").parse().ok()
+}
+
+/// A number of inches in parts: `3/8`, `1 1/4`, `1`. None where it is not one, or not in such parts.
+fn parts_of_inch(text: &str, base: u32) -> Option<u32> {
+    let text = text.trim();
+    let (whole, part) = match text.rsplit_once([' ', '-']) {
+        Some((whole, part)) if part.contains('/') => (whole.trim(), part),
+        _ if text.contains('/') => ("0", text),
+        _ => (text, "0/1"),
+    };
+    let whole: u32 = whole.parse().ok().filter(|w| *w <= 6)?;
+    let (top, bottom) = part.split_once('/')?;
+    let (top, bottom): (u32, u32) = (top.trim().parse().ok()?, bottom.trim().parse().ok()?);
+    let fits = bottom > 0 && bottom <= base && base.is_multiple_of(bottom) && (top < bottom);
+    (fits && whole + top > 0).then(|| whole * base + top * (base / bottom))
+}
+
+/// `G1/8 A`, `Rp 1/4`, `1/8-27 NPT`, `NPT 1/8`, `1/8 BSPP`.
+fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong> {
+    // The longer names first: `npt` stands in `nptf`, `bsp` in `bspp`.
+    let names: [(&str, Option<Family>); 10] = [
+        ("nptf", None),
+        ("npsm", None),
+        ("npt", Some(Family::Npt)),
+        ("bspp", Some(Family::G)),
+        ("bspt", None),
+        ("bsp", None),
+        ("rp", Some(Family::Rp)),
+        ("rc", Some(Family::Rc)),
+        ("g", Some(Family::G)),
+        ("r", Some(Family::R)),
+    ];
+    let found = names.into_iter().find_map(|(name, family)| {
+        let at = low.find(name)?;
+        let outside = |c: Option<char>| c.is_none_or(|c| !c.is_ascii_alphabetic());
+        let is_word = outside(low[..at].chars().next_back())
+            && outside(low[at + name.len()..].chars().next());
+        is_word.then(|| (name, family, text[..at].trim(), text[at + name.len()..].trim()))
+    });
+    let Some((name, family, before, after)) = found else { return Ok(None) };
+    let Some(family) = family else {
+        return match name {
+            "bspt" => wrong(Code::ThreadAmbiguous, "R (external, taper), Rc (internal, taper) or Rp (internal, parallel)"),
+            "bsp" => wrong(Code::ThreadAmbiguous, "G (parallel) or R, Rc, Rp (for sealing on the thread)"),
+            _ => wrong(Code::Unreadable, "NPT: the other American pipe threads are not computed here"),
+        };
+    };
+    let (size, rest) = if before.is_empty() { split_size(after) } else { (before, after) };
+    let (size, per_inch) = match size.rsplit_once('-') {
+        Some((size, count)) if !count.contains('/') => (size.trim(), Some(count.trim())),
+        _ => (size, None),
+    };
+    let Some(row) = parts_of_inch(size, 16).and_then(|parts| pipe::row(family, parts)) else {
+        return wrong(Code::Unreadable, "a pipe size from 1/16 to 1, such as G1/8 or 1/8-27 NPT");
+    };
+    if let Some(count) = per_inch {
+        let own = f64::from(pipe::per_two_inch(family, row)) / 2.0;
+        if count.parse::<f64>().ok() != Some(own) {
+            return wrong(Code::ThreadContradiction, format!("{own} threads per inch for this size"));
+        }
+    }
+    let class = match (family, rest.trim_start_matches('-').trim()) {
+        (_, "") => None,
+        (Family::G, "A" | "a") => Some(Class::PipeA),
+        (Family::G, "B" | "b") => Some(Class::PipeB),
+        (Family::G, _) => return wrong(Code::Unreadable, "class A or B after the size, or nothing"),
+        _ => return wrong(Code::Unreadable, "nothing after the size: this family has no classes"),
+    };
+    Ok(Some(Thread { class, ..Thread::of(Size::Pipe { family, row }) }))
+}
+
+/// `1/8 A` into size and rest: the size is digits, spaces, `/`, `-` and points up to the first letter.
+fn split_size(text: &str) -> (&str, &str) {
+    let at = text.find(|c: char| c.is_ascii_alphabetic()).unwrap_or(text.len());
+    (text[..at].trim().trim_end_matches('-'), &text[at..])
+}
+
+/// `3/8-24`, `7/16 - 24 UNS-2A`, `1 1/4-12`, `No. 10-32`, `.375-24 UNF`, `3/8 UNF`.
+fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
+    let at = text.find(|c: char| c.is_ascii_alphabetic() && !"xXnNoO".contains(c));
+    let at = at.or_else(|| text.to_ascii_lowercase().find("un")).unwrap_or(text.len());
+    // "UN..." begins the series; `N` and `o` may stand in "No." before it.
+    let at = text.to_ascii_lowercase().find("un").map_or(at, |un| un.min(at));
+    let (numbers, words) = text.split_at(at);
+    let numbers = numbers.trim().trim_end_matches('-').trim();
+    // Only what looks like a designation is told what its words should be.
+    if !numbers.contains(['-', 'x', 'X']) && !words.to_ascii_lowercase().starts_with("un") {
+        return Ok(None);
+    }
+    let (series, class) = series_and_class(words)?;
+    let (size, count) = match numbers.rsplit_once(['-', 'x', 'X']) {
+        Some((size, count)) if !count.contains('/') => (size.trim(), Some(count.trim())),
+        _ => (numbers, None),
+    };
+    let per_two_inch = match count {
+        Some(count) => match count.parse::<f64>() {
+            Ok(count) if (4.0..=80.0).contains(&count) && (count * 2.0).fract() == 0.0 => {
+                // A whole number from 8 to 160.
+                Some((count * 2.0) as u32)
+            }
+            _ => return Ok(None),
+        },
+        None => None,
+    };
+    let Some(diameter_uin) = unified_size(size, per_two_inch, series) else { return Ok(None) };
+    let own = series.and_then(|series| series.per_two_inch(diameter_uin));
+    let per_two_inch = match (per_two_inch, own) {
+        (Some(count), _) => count,
+        (None, Some(count)) => count,
+        (None, None) if series.is_some() => {
+            return wrong(Code::ThreadAmbiguous, "the threads per inch too, such as 7/16-24 UNS");
+        }
+        (None, None) => return Ok(None),
+    };
+    if f64::from(per_two_inch) / 2.0 * f64::from(diameter_uin) / 1e6 < 2.0 {
+        return Ok(None);
+    }
+    let actual = Series::of(diameter_uin, per_two_inch);
+    let contradicts = |said: Series| {
+        let is_loose = matches!((said, actual), (Series::Un, _) | (Series::Uns, Series::Un));
+        said != actual && !is_loose
+    };
+    if series.is_some_and(contradicts) {
+        return wrong(Code::ThreadContradiction, format!("{} for this diameter and count", actual.name()));
+    }
+    Ok(Some(Thread { class, ..Thread::of(Size::Unified { diameter_uin, per_two_inch }) }))
+}
+
+/// `UNF-2A`, `uns`, `2B`, `tpi`, nothing.
+fn series_and_class(words: &str) -> Result<(Option<Series>, Option<Class>), Wrong> {
+    const NEED: &str = "a series (UNC, UNF, UNEF, UN, UNS) and a class (1A to 3A outside, 1B to 3B inside), or nothing";
+    let (mut series, mut class) = (None, None);
+    for word in words.split(['-', ' ']).filter(|word| !word.is_empty()) {
+        if let (Some(read), None) = (Series::read(word), series) {
+            series = Some(read);
+        } else if let (Some(read), None) = (Class::unified(word), class) {
+            class = Some(read);
+        } else if !word.eq_ignore_ascii_case("tpi") {
+            return wrong(Code::Unreadable, NEED);
+        }
+    }
+    Ok((series, class))
+}
+
+/// A diameter in millionths of an inch: a fraction, decimals with a leading point, or a number size.
+fn unified_size(text: &str, per_two_inch: Option<u32>, series: Option<Series>) -> Option<u32> {
+    const IN_64TH: u32 = 15_625;
+    let low = text.to_ascii_lowercase();
+    if let Some(number) = low.strip_prefix("no.").or_else(|| low.strip_prefix("no")).or_else(|| low.strip_prefix('#')) {
+        return number_size(number.trim().parse().ok()?);
+    }
+    if let Some(decimals) = low.strip_prefix("0.").or_else(|| low.strip_prefix('.')) {
+        return decimal_size(decimals);
+    }
+    let whole: Option<u32> = text.parse().ok();
+    match whole {
+        // 10-32 is a number size and 1-12 is an inch: what is fine for a number is far too fine for an inch.
+        Some(number @ (0 | 5..=12)) => number_size(number),
+        Some(number @ 1..=4) => {
+            let is_number = per_two_inch.is_some_and(|count| count >= 80)
+                || (per_two_inch.is_none() && series.is_some() && number == 4);
+            if is_number { number_size(number) } else { Some(number * 1_000_000) }
+        }
+        _ => parts_of_inch(text, 64).map(|parts| parts * IN_64TH),
+    }
+}
+
+/// `375` after the point: three or four decimals of a number size or of a number of 64ths.
+fn decimal_size(decimals: &str) -> Option<u32> {
+    if !(3..=6).contains(&decimals.len()) || !decimals.chars().all(|c| c.is_ascii_digit()) {
+        return None;
+    }
+    let unit = 10_u32.pow(6 - u32::try_from(decimals.len()).ok()?);
+    let exact = decimals.parse::<u32>().ok()? * unit;
+    let near = |size: u32| exact.abs_diff(size) * 2 <= unit.max(1);
+    (0..=12).filter_map(number_size).chain((1..64).map(|parts| parts * 15_625)).find(|size| near(*size))
+}

@@ -1,0 +1,82 @@
+//! What would have to be sheared off to pull a thread out, compared with the right one. No load follows from it.
+//!
+//! The areas are those of FED-STD-H28 and of the ISO 898 and VDI 2230 type of formula (texts not opened; the geometry is
+//! theirs): the male ridge along the cylinder of the female's minor diameter, the female ridge along the cylinder of the
+//! male's major diameter, each over the engaged length. A ridge that overlaps little rides over before it shears, which
+//! makes a look-alike weaker still than its area.
+
+use super::mate::pairs;
+use super::{Class, Mating, Thread, ThreadSide};
+use crate::bounds;
+use crate::code::Code;
+use crate::error::Error;
+use crate::problem::Value;
+use crate::units::{Area, Length, Ratio, mm, mm2, ratio, to_mm};
+use std::f64::consts::PI;
+
+/// Shear areas of a pair over an engaged length; worst first.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Stripping {
+    /// Length that is engaged: the wanted one, or what is reached before it binds.
+    pub engaged: Length,
+    /// Area of the male's ridge, worst and best.
+    pub external: [Area; 2],
+    /// Area of the female's ridge, worst and best.
+    pub internal: [Area; 2],
+    /// The smaller of the two areas over that of the right male at the wanted length, worst over worst and best over
+    /// best.
+    pub share: [Ratio; 2],
+}
+
+/// Areas of the male's and the female's ridge for one extreme of sizes.
+fn areas(male: &Thread, female: &Thread, sizes: ([f64; 3], [f64; 3]), engaged: f64) -> [f64; 2] {
+    let ([major, pitch_diameter, root], [_, female_pitch_diameter, minor]) = sizes;
+    if major <= minor {
+        return [0.0; 2];
+    }
+    let (male_pitch, female_pitch) = (to_mm(male.pitch()), to_mm(female.pitch()));
+    let at = minor.max(root);
+    let male_ridge = male_pitch / 2.0 + (pitch_diameter - at) * male.flank();
+    let female_ridge = female_pitch / 2.0 + (major - female_pitch_diameter) * female.flank();
+    let area = |diameter: f64, ridge: f64, pitch: f64| PI * diameter * engaged * (ridge / pitch).clamp(0.0, 1.0);
+    [area(at, male_ridge, male_pitch), area(major, female_ridge, female_pitch)]
+}
+
+impl Stripping {
+    /// Areas of a pair over a wanted engagement.
+    ///
+    /// # Errors
+    /// As [`Mating::new`]; `NOT_A_NUMBER`, `OUT_OF_RANGE` for the length; `NOT_KNOWN` where one thread is tapered.
+    ///
+    /// ```
+    /// use linewright::{Thread, thread::Stripping, units::mm};
+    /// let wrong = Stripping::new(&Thread::read("3/8-24")?, &Thread::read("M10x1")?, mm(6.0))?;
+    /// assert!(wrong.share[0].value < 0.5);
+    /// let right = Stripping::new(&Thread::read("M10x1")?, &Thread::read("M10x1")?, mm(6.0))?;
+    /// assert!((right.share[0].value - 1.0).abs() < 1e-12);
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    pub fn new(male: &Thread, female: &Thread, wanted: Length) -> Result<Stripping, Error> {
+        let wanted = to_mm(bounds::ENGAGEMENT.length(wanted)?);
+        if let Some(taper) = [male, female].into_iter().find(|thread| thread.taper().value > 0.0) {
+            let need = Value::text("parallel threads: the overlap of a taper one changes along its length");
+            return Err(Error::field(Code::NotKnown, "thread", Value::text(taper.to_string()), need));
+        }
+        let reached = Mating::new(male, female)?.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));
+        let of = |male: &Thread, engaged: f64| -> Result<[[f64; 2]; 2], Error> {
+            let limits = (male.limits(ThreadSide::External)?, female.limits(ThreadSide::Internal)?);
+            let [tight, loose] = pairs(&limits.0, &limits.1);
+            Ok([areas(male, female, loose, engaged), areas(male, female, tight, engaged)])
+        };
+        let [worst, best] = of(male, reached)?;
+        let class = Class::usual(female.family(), ThreadSide::External);
+        let [right_worst, right_best] = of(&Thread { class, ..female.plain() }, wanted)?;
+        let share = |own: [f64; 2], right: [f64; 2]| ratio(own[0].min(own[1]) / right[0].min(right[1]));
+        Ok(Stripping {
+            engaged: mm(reached),
+            external: [mm2(worst[0]), mm2(best[0])],
+            internal: [mm2(worst[1]), mm2(best[1])],
+            share: [share(worst, right_worst), share(best, right_best)],
+        })
+    }
+}

@@ -1,0 +1,275 @@
+//! Limits of Unified inch threads, ASME B1.1: formulas in inches, rounded at each stage as the worked examples of
+//! Machinery's Handbook 31 do (seen). Rules that were not seen are named where they stand.
+
+use super::class::Class;
+use super::limits::Raw;
+use super::{Size, Thread, ThreadSide};
+use crate::math::{cbrt, sqrt};
+use crate::source::Checked;
+
+/// A series of diameter and pitch combinations.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Series {
+    /// Coarse.
+    Unc,
+    /// Fine.
+    Unf,
+    /// Extra fine.
+    Unef,
+    /// Constant pitch.
+    Un,
+    /// Special.
+    Uns,
+}
+
+/// Diameters in millionths of an inch with twice their threads per inch (from memory of ASME B1.1 table 1; the sizes
+/// from 5/16 to 7/8 that hydraulic fittings use were seen).
+const COARSE: [(u32, u32); 33] = [
+    (73_000, 128),
+    (86_000, 112),
+    (99_000, 96),
+    (112_000, 80),
+    (125_000, 80),
+    (138_000, 64),
+    (164_000, 64),
+    (190_000, 48),
+    (216_000, 48),
+    (250_000, 40),
+    (312_500, 36),
+    (375_000, 32),
+    (437_500, 28),
+    (500_000, 26),
+    (562_500, 24),
+    (625_000, 22),
+    (750_000, 20),
+    (875_000, 18),
+    (1_000_000, 16),
+    (1_125_000, 14),
+    (1_250_000, 14),
+    (1_375_000, 12),
+    (1_500_000, 12),
+    (1_750_000, 10),
+    (2_000_000, 9),
+    (2_250_000, 9),
+    (2_500_000, 8),
+    (2_750_000, 8),
+    (3_000_000, 8),
+    (3_250_000, 8),
+    (3_500_000, 8),
+    (3_750_000, 8),
+    (4_000_000, 8),
+];
+const FINE: [(u32, u32); 24] = [
+    (60_000, 160),
+    (73_000, 144),
+    (86_000, 128),
+    (99_000, 112),
+    (112_000, 96),
+    (125_000, 88),
+    (138_000, 80),
+    (164_000, 72),
+    (190_000, 64),
+    (216_000, 56),
+    (250_000, 56),
+    (312_500, 48),
+    (375_000, 48),
+    (437_500, 40),
+    (500_000, 40),
+    (562_500, 36),
+    (625_000, 36),
+    (750_000, 32),
+    (875_000, 28),
+    (1_000_000, 24),
+    (1_125_000, 24),
+    (1_250_000, 24),
+    (1_375_000, 24),
+    (1_500_000, 24),
+];
+const EXTRA_FINE: [(u32, u32); 25] = [
+    (216_000, 64),
+    (250_000, 64),
+    (312_500, 64),
+    (375_000, 64),
+    (437_500, 56),
+    (500_000, 56),
+    (562_500, 48),
+    (625_000, 48),
+    (687_500, 48),
+    (750_000, 40),
+    (812_500, 40),
+    (875_000, 40),
+    (937_500, 40),
+    (1_000_000, 40),
+    (1_062_500, 36),
+    (1_125_000, 36),
+    (1_187_500, 36),
+    (1_250_000, 36),
+    (1_312_500, 36),
+    (1_375_000, 36),
+    (1_437_500, 36),
+    (1_500_000, 36),
+    (1_562_500, 36),
+    (1_625_000, 36),
+    (1_687_500, 36),
+];
+/// Twice the threads per inch of the constant-pitch series, and the smallest diameter of each (from memory).
+const CONSTANT_PITCH: [(u32, u32); 8] = [
+    (8, 2_500_000),
+    (12, 1_375_000),
+    (16, 1_000_000),
+    (24, 562_500),
+    (32, 375_000),
+    (40, 250_000),
+    (56, 216_000),
+    (64, 138_000),
+];
+
+impl Series {
+    /// The letters in a designation.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Series::Unc => "UNC",
+            Series::Unf => "UNF",
+            Series::Unef => "UNEF",
+            Series::Un => "UN",
+            Series::Uns => "UNS",
+        }
+    }
+
+    pub(super) fn read(letters: &str) -> Option<Series> {
+        [Series::Unc, Series::Unf, Series::Unef, Series::Un, Series::Uns]
+            .into_iter()
+            .find(|series| series.name().eq_ignore_ascii_case(letters))
+    }
+
+    pub(super) fn of(diameter_uin: u32, per_two_inch: u32) -> Series {
+        let size = (diameter_uin, per_two_inch);
+        if COARSE.contains(&size) {
+            Series::Unc
+        } else if FINE.contains(&size) {
+            Series::Unf
+        } else if EXTRA_FINE.contains(&size) {
+            Series::Unef
+        } else if CONSTANT_PITCH.iter().any(|(count, least)| *count == per_two_inch && diameter_uin >= *least) {
+            Series::Un
+        } else {
+            Series::Uns
+        }
+    }
+
+    /// Twice the threads per inch that a series has for a diameter, for spellings without a count.
+    pub(super) fn per_two_inch(self, diameter_uin: u32) -> Option<u32> {
+        let rows: &[(u32, u32)] = match self {
+            Series::Unc => &COARSE,
+            Series::Unf => &FINE,
+            Series::Unef => &EXTRA_FINE,
+            Series::Un | Series::Uns => return None,
+        };
+        rows.iter().find(|row| row.0 == diameter_uin).map(|row| row.1)
+    }
+}
+
+/// Number sizes: 0.060 in and 0.013 in more for each (from memory of ASME B1.1).
+pub(super) fn number_size(number: u32) -> Option<u32> {
+    matches!(number, 0..=6 | 8 | 10 | 12).then_some(60_000 + 13_000 * number)
+}
+
+/// The number size of a diameter. No. 5 is 1/8 in, and is written so.
+pub(super) fn number_of(diameter_uin: u32) -> Option<u32> {
+    (0..=12).find(|number| number_size(*number) == Some(diameter_uin))
+}
+
+/// Rounds to a number of decimal places, halves up.
+fn places(value: f64, scale: f64) -> f64 {
+    (value * scale + 0.5).floor() / scale
+}
+const THREE: f64 = 1e3;
+const FOUR: f64 = 1e4;
+const SIX: f64 = 1e6;
+const EIGHT: f64 = 1e8;
+
+/// Quarter inch: where the rule of the minor diameter's tolerance changes.
+const QUARTER_UIN: u32 = 250_000;
+
+/// Limits in inches; None for a class of another family.
+pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<Raw> {
+    let (Size::Unified { diameter_uin, per_two_inch }, Class::Unified { number, .. }) = (thread.size, class)
+    else {
+        return None;
+    };
+    let series = Series::of(diameter_uin, per_two_inch);
+    let d = f64::from(diameter_uin) / 1e6;
+    let p = places(2.0 / f64::from(per_two_inch), EIGHT);
+    // Length of engagement that the tolerance is based on: the diameter for coarse, fine and the 8-thread series, nine
+    // pitches for the others (seen).
+    let engaged = match series {
+        Series::Unc | Series::Unf => d,
+        Series::Un if per_two_inch == 16 => d,
+        Series::Un | Series::Unef | Series::Uns => 9.0 * p,
+    };
+    let root_p = cbrt(p);
+    let p_two_thirds = root_p * root_p;
+    let two_a = places(0.0015 * (cbrt(d) + sqrt(engaged) + 10.0 * p_two_thirds), SIX);
+    let basic_pitch = places(d - places(0.649_519_05 * p, SIX), FOUR);
+    let checked = if diameter_uin < QUARTER_UIN { Checked::Memory } else { Checked::Computed };
+    Some(match side {
+        ThreadSide::External => {
+            let factor = match number {
+                1 => 1.5,
+                2 => 1.0,
+                _ => 0.75,
+            };
+            let allowance = if number == 3 { 0.0 } else { places(0.3 * two_a, FOUR) };
+            let major_tolerance = places(if number == 1 { 0.09 } else { 0.06 } * p_two_thirds, FOUR);
+            let major_max = places(d - allowance, FOUR);
+            let pitch_max = places(basic_pitch - allowance, FOUR);
+            let pitch_min = places(pitch_max - places(factor * two_a, SIX), FOUR);
+            Raw {
+                major: [places(major_max - major_tolerance, FOUR), major_max],
+                pitch: [pitch_min, pitch_max],
+                // Flat root of the UN form at its shallowest; for reference only, so no least is given.
+                minor: [f64::NAN, places(major_max - places(1.190_784_93 * p, SIX), FOUR)],
+                checked,
+            }
+        }
+        ThreadSide::Internal => {
+            let factor = match number {
+                1 => 1.95,
+                2 => 1.3,
+                _ => 0.975,
+            };
+            let pitch_max = places(basic_pitch + places(factor * two_a, SIX), FOUR);
+            let minor = places(d - places(1.082_531_75 * p, SIX), SIX);
+            let tolerance = minor_tolerance(number, diameter_uin, p, p_two_thirds);
+            Raw {
+                major: [places(d, FOUR), f64::NAN],
+                pitch: [basic_pitch, pitch_max],
+                minor: match number {
+                    3 => [places(minor, THREE), places(minor + tolerance, FOUR)],
+                    _ => [places(minor, THREE), places(minor + tolerance, THREE)],
+                },
+                checked,
+            }
+        }
+    })
+}
+
+/// Tolerance of the minor diameter, inside. The rules below a quarter inch and coarser than 4 threads per inch are
+/// from memory; those above it were seen.
+fn minor_tolerance(number: u8, diameter_uin: u32, p: f64, p_two_thirds: f64) -> f64 {
+    let d = f64::from(diameter_uin) / 1e6;
+    let coarse = p > 0.25;
+    let least = 0.25 * p - 0.4 * p * p;
+    let small = 0.05 * p_two_thirds + 0.03 * p / d - 0.002;
+    let tolerance = match number {
+        3 => {
+            let floor = if p <= 1.0 / 13.0 + 1e-9 { 0.23 * p - 1.5 * p * p } else { 0.12 * p };
+            small.min(0.394 * p).max(floor)
+        }
+        _ if coarse => 0.15 * p,
+        _ if diameter_uin < QUARTER_UIN => small.min(0.394 * p).max(least),
+        _ => least,
+    };
+    places(tolerance, FOUR)
+}
