@@ -141,7 +141,9 @@ pub fn report() -> Vec<Count> {
             let rows = CATALOGUE
                 .iter()
                 .filter(|row| row.thread.family() == family)
-                .flat_map(|row| [ThreadSide::External, ThreadSide::Internal].map(|side| row.thread.limits(side)))
+                .flat_map(|row| {
+                    [ThreadSide::External, ThreadSide::Internal].map(|side| row.thread.limits(side))
+                })
                 .filter(|limits| limits.as_ref().is_ok_and(|limits| limits.checked == checked))
                 .count();
             if rows > 0 {
@@ -171,4 +173,3 @@ pub fn lookalikes(list: &[Thread]) -> Vec<Mating> {
     found.sort_by(|a, b| b.share_best().value.total_cmp(&a.share_best().value));
     found
 }
-

@@ -62,14 +62,8 @@ impl Position {
     }
 
     fn read(letter: char) -> Option<Position> {
-        let all = [
-            Position::E,
-            Position::F,
-            Position::G,
-            Position::H,
-            Position::GInternal,
-            Position::HInternal,
-        ];
+        let all =
+            [Position::E, Position::F, Position::G, Position::H, Position::GInternal, Position::HInternal];
         all.into_iter().find(|position| position.letter() == letter)
     }
 
@@ -95,8 +89,7 @@ impl Zone {
 }
 
 /// What the class of a metric thread looks like, for messages.
-pub(super) const METRIC_CLASSES: &str =
-    "a class such as 6g or 4g6g (external: pitch grades 3 to 9, crest grades 4, 6, 8, positions e f g h) or 6H \
+pub(super) const METRIC_CLASSES: &str = "a class such as 6g or 4g6g (external: pitch grades 3 to 9, crest grades 4, 6, 8, positions e f g h) or 6H \
      (internal: grades 4 to 8, positions G H)";
 
 impl Class {

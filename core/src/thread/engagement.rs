@@ -100,9 +100,7 @@ impl Thread {
         let Size::Metric { diameter_um, pitch_um } = self.size else { return None };
         let (_, most) = diameter_step(diameter_um)?;
         let tenths = |n: u32| mm(f64::from(n) / 10.0);
-        ROWS.iter()
-            .find(|row| row.0 == most && row.1 == pitch_um)
-            .map(|row| (tenths(row.2), tenths(row.3)))
+        ROWS.iter().find(|row| row.0 == most && row.1 == pitch_um).map(|row| (tenths(row.2), tenths(row.3)))
     }
 
     /// The group that an engaged length belongs to; None where the table has no row for the thread.

@@ -61,7 +61,12 @@ impl Measured {
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE` for the count, the pitch that follows, and the error of one pitch.
-    pub fn with_pitches(mut self, count: usize, value: Length, plus_minus: Length) -> Result<Measured, Error> {
+    pub fn with_pitches(
+        mut self,
+        count: usize,
+        value: Length,
+        plus_minus: Length,
+    ) -> Result<Measured, Error> {
         let count = bounds::PITCHES.ratio(ratio(count as f64))?.value;
         let pitch = bounds::PITCH.length(mm(to_mm(value) / count))?;
         let error = bounds::READING_ERROR.length(plus_minus)?;
@@ -184,8 +189,10 @@ fn judge(measured: &Measured, thread: &Thread) -> Option<(f64, f64, Span)> {
     let (mut likelihood, mut distance) = (1.0, 0.0);
     if let Some(Reading { value_mm, error_mm }) = measured.diameter {
         let made = most - least - measured.wear_mm;
-        let widths: Vec<f64> =
-            [made, measured.wear_mm, 2.0 * error_mm].into_iter().filter(|width| *width > NO_WIDTH_MM).collect();
+        let widths: Vec<f64> = [made, measured.wear_mm, 2.0 * error_mm]
+            .into_iter()
+            .filter(|width| *width > NO_WIDTH_MM)
+            .collect();
         // Seen from the unworn limit: metal is lost from the outside inward, from the inside outward.
         let from_new = match measured.side {
             ThreadSide::External => most + error_mm - value_mm,

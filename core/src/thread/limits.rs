@@ -32,6 +32,8 @@ pub struct Limits {
     pub pitch_diameter: Span,
     /// Minor diameter; outside it is the root, the deepest rounded and the shallowest flat.
     pub minor: Span,
+    /// Largest minor diameter of the rounded root of an external Unified thread (UNR); for reference.
+    pub rounded_root: Option<Length>,
     /// How the numbers were checked.
     pub checked: Checked,
     family: Family,
@@ -42,13 +44,15 @@ pub(super) struct Raw {
     pub(super) major: [f64; 2],
     pub(super) pitch: [f64; 2],
     pub(super) minor: [f64; 2],
+    pub(super) rounded_root: f64,
     pub(super) checked: Checked,
 }
 
 impl Raw {
-    fn spans(&self, length: impl Fn(f64) -> Length) -> [Span; 3] {
+    fn spans(&self, length: impl Fn(f64) -> Length) -> [Span; 4] {
         let known = |number: f64| (!number.is_nan()).then(|| length(number));
-        [self.major, self.pitch, self.minor].map(|[min, max]| Span { min: known(min), max: known(max) })
+        [self.major, self.pitch, self.minor, [f64::NAN, self.rounded_root]]
+            .map(|[min, max]| Span { min: known(min), max: known(max) })
     }
 }
 
@@ -94,7 +98,7 @@ impl Thread {
                 (raw.spans(mm), raw.checked)
             }
         };
-        let [major, pitch_diameter, minor] = spans;
+        let [major, pitch_diameter, minor, rounded] = spans;
         Ok(Limits {
             side,
             class,
@@ -102,6 +106,7 @@ impl Thread {
             major,
             pitch_diameter,
             minor,
+            rounded_root: rounded.max,
             checked,
             family: self.family(),
         })
@@ -113,7 +118,9 @@ impl Limits {
     #[must_use]
     pub fn source(&self) -> Source {
         let (text, place) = match self.family {
-            Family::Metric => ("ISO 965-1", "table values; formulas of clause 13 and preferred numbers elsewhere"),
+            Family::Metric => {
+                ("ISO 965-1", "table values; formulas of clause 13 and preferred numbers elsewhere")
+            }
             Family::Unified => ("ASME B1.1", "formulas, rounded as in Machinery's Handbook 31"),
             Family::G => ("ISO 228-1:1994", "table 1"),
             Family::R | Family::Rp | Family::Rc => {

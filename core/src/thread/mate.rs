@@ -37,6 +37,34 @@ pub enum Feel {
     TurnsIn,
     /// It turns in and is obviously loose.
     Rattles,
+    /// Its crests pass the female's without touching: it goes in without turning.
+    SlidesIn,
+}
+
+impl Starts {
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Starts::Always => "always",
+            Starts::Sometimes => "sometimes",
+            Starts::Never => "never",
+        }
+    }
+}
+
+impl Feel {
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Feel::DoesNotStart => "does not start",
+            Feel::Binds => "binds",
+            Feel::TurnsIn => "turns in",
+            Feel::Rattles => "rattles",
+            Feel::SlidesIn => "slides in",
+        }
+    }
 }
 
 /// A male thread in a female one, from the limits of both. Worst is the combination of sizes that holds least.
@@ -51,11 +79,15 @@ pub struct Mating {
 }
 
 /// The two extreme sizes of one side: all largest metal, all smallest metal.
+///
+/// The root of an external Unified thread is taken as the rounded one. The flat one is for reference only, and with the
+/// three places that the minor diameter of a nut is printed with it would overlap the thread's own nut by 0.0003 in.
 fn extremes(limits: &Limits) -> [[f64; 3]; 2] {
     let least = |span: Span| span.min.or(span.max).map_or(f64::NAN, to_mm);
     let most = |span: Span| span.max.or(span.min).map_or(f64::NAN, to_mm);
-    let small = [limits.major, limits.pitch_diameter, limits.minor].map(least);
-    let large = [limits.major, limits.pitch_diameter, limits.minor].map(most);
+    let root = limits.rounded_root.map_or(limits.minor, |root| Span { min: None, max: Some(root) });
+    let small = [limits.major, limits.pitch_diameter, root].map(least);
+    let large = [limits.major, limits.pitch_diameter, root].map(most);
     match limits.side {
         ThreadSide::External => [large, small],
         ThreadSide::Internal => [small, large],
@@ -186,6 +218,8 @@ impl Mating {
         let goes_in = |turns: Option<f64>| turns.is_none_or(|turns| turns >= HAND_TURNS);
         if self.starts() == Starts::Never {
             Feel::DoesNotStart
+        } else if self.best <= 0.0 {
+            Feel::SlidesIn
         } else if !self.turns().into_iter().any(goes_in) {
             Feel::Binds
         } else if self.best < RATTLE_SHARE {
@@ -195,8 +229,8 @@ impl Mating {
         }
     }
 
-    /// Whether this is a dangerous look-alike: another thread that turns in by hand, and may hold on less than half of
-    /// the female's height.
+    /// Whether this is a dangerous look-alike: another thread that turns in by hand, holds on something, and may hold
+    /// on less than half of the female's height.
     #[must_use]
     pub fn is_lookalike(&self) -> bool {
         !self.is_same() && matches!(self.feel(), Feel::TurnsIn | Feel::Rattles) && self.worst < HALF
@@ -211,8 +245,12 @@ impl Mating {
     /// The finding in plain words, the worst first.
     #[must_use]
     pub fn verdict(&self) -> String {
-        let percent = |share: f64| format!("{:.0} %", (share.max(0.0) * 100.0).floor());
-        let holds = format!("holds on {} (worst) to {} (best) of the thread height", percent(self.worst), percent(self.best));
+        let percent = |share: f64| format!("{:.0} %", share.max(0.0) * 100.0);
+        let holds = format!(
+            "holds on {} (worst) to {} (best) of the thread height",
+            percent(self.worst),
+            percent(self.best)
+        );
         let (male, female) = (self.male.plain(), self.female.plain());
         if self.is_same() {
             return format!("{male} in {female}: the same thread, {holds}");
@@ -224,14 +262,21 @@ impl Mating {
         };
         let hand = self.male.hand() != self.female.hand();
         match self.feel() {
-            Feel::DoesNotStart if hand => format!("{male} in {female}: one is left-handed, it does not start"),
+            Feel::DoesNotStart if hand => {
+                format!("{male} in {female}: one is left-handed, it does not start")
+            }
             Feel::DoesNotStart => format!("{male} in {female}: different threads, it does not start"),
             Feel::Binds => format!("{male} in {female}: different threads; it starts, {turns}, and {holds}"),
             Feel::TurnsIn => format!(
                 "{male} in {female}: different threads; it turns in by hand, {turns}, and {holds}: it can feel right and \
                  pull out"
             ),
-            Feel::Rattles => format!("{male} in {female}: different threads; it turns in loosely, {turns}, and {holds}"),
+            Feel::SlidesIn => {
+                format!("{male} in {female}: different threads; it goes in without holding on anything")
+            }
+            Feel::Rattles => {
+                format!("{male} in {female}: different threads; it turns in loosely, {turns}, and {holds}")
+            }
         }
     }
 }
@@ -240,9 +285,10 @@ impl Thread {
     /// Whether a taper R belongs to an Rp or Rc of its size (ISO 7-1 pairs them).
     fn seals_in(&self, female: &Thread) -> bool {
         match (self.size, female.size) {
-            (Size::Pipe { family: Family::R, row }, Size::Pipe { family: Family::Rp | Family::Rc, row: other }) => {
-                row == other && self.hand == female.hand
-            }
+            (
+                Size::Pipe { family: Family::R, row },
+                Size::Pipe { family: Family::Rp | Family::Rc, row: other },
+            ) => row == other && self.hand == female.hand,
             _ => false,
         }
     }

@@ -147,6 +147,8 @@ fn major_tolerance(grade: u8, pitch_um: u32) -> i32 {
 fn minor_tolerance(grade: u8, pitch_um: u32) -> i32 {
     let p = mm(pitch_um);
     let six = match pitch_um {
+        // Its grades 4 and 5 are printed, its grade 6 is not.
+        250 => Step::nearest(71.0),
         500 => Step::nearest(140.0),
         2_500 => Step::nearest(450.0),
         // The standard gives one formula up to 0.8 and one from 1; between them, as below 0.8, the first.
@@ -163,7 +165,8 @@ fn is_in_table(thread: &Thread) -> bool {
 
 /// Limits in micrometers; None outside the standard's range of diameters.
 pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<Raw> {
-    let (Size::Metric { diameter_um, pitch_um }, Class::Metric { pitch, crest }) = (thread.size, class) else {
+    let (Size::Metric { diameter_um, pitch_um }, Class::Metric { pitch, crest }) = (thread.size, class)
+    else {
         return None;
     };
     let step = diameter_step(diameter_um)?;
@@ -186,6 +189,7 @@ pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<
                 pitch: [pitch_max - t2, pitch_max],
                 // Root: rounded at its deepest, flat at its shallowest (Machinery's Handbook 27; seen).
                 minor: [whole(pitch_max - t2 - 0.616_025 * p), whole(pitch_max - 0.433_013 * p)],
+                rounded_root: f64::NAN,
                 checked,
             }
         }
@@ -197,6 +201,7 @@ pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<
                 major: [d + off, root],
                 pitch: [pitch_min, pitch_min + t2],
                 minor: [d1 + off, d1 + off + f64::from(minor_tolerance(crest.grade, pitch_um))],
+                rounded_root: f64::NAN,
                 checked,
             }
         }

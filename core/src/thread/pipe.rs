@@ -132,6 +132,7 @@ fn parallel(row: &Whitworth, class: Option<Class>, side: ThreadSide) -> Raw {
                 major: [d - major, d],
                 pitch: [d2 - pitch, d2],
                 minor: [f64::NAN, d1],
+                rounded_root: f64::NAN,
                 checked: row.checked,
             }
         }
@@ -139,6 +140,7 @@ fn parallel(row: &Whitworth, class: Option<Class>, side: ThreadSide) -> Raw {
             major: [d, f64::NAN],
             pitch: [d2, d2 + pitch],
             minor: [d1, d1 + minor],
+            rounded_root: f64::NAN,
             checked: row.checked,
         },
     }
@@ -149,7 +151,7 @@ fn taper_outside(row: &Whitworth) -> Raw {
     let [length, tolerance] = row.gauge_mm;
     let span = |basic: f64| [basic - (length + tolerance) * TAPER, basic - (length - tolerance) * TAPER];
     let [d, d2, d1] = row.basic_mm;
-    Raw { major: span(d), pitch: span(d2), minor: span(d1), checked: Checked::Memory }
+    Raw { major: span(d), pitch: span(d2), minor: span(d1), rounded_root: f64::NAN, checked: Checked::Memory }
 }
 
 /// Rp and Rc: basic at the mouth, the gauge plane up to the same tolerance of position away from it (from memory: the
@@ -158,7 +160,7 @@ fn at_gauge_plane(row: &Whitworth) -> Raw {
     let [_, tolerance] = row.gauge_mm;
     let span = |basic: f64| [basic - tolerance * TAPER, basic + tolerance * TAPER];
     let [d, d2, d1] = row.basic_mm;
-    Raw { major: span(d), pitch: span(d2), minor: span(d1), checked: Checked::Memory }
+    Raw { major: span(d), pitch: span(d2), minor: span(d1), rounded_root: f64::NAN, checked: Checked::Memory }
 }
 
 /// NPT: E0 = D - (0.05 D + 1.1) p at the tip, E1 = E0 + L1 / 16 at the mouth, thread height 0.8 p (all seen), gauging one
@@ -172,5 +174,11 @@ fn npt_limits(row: &Npt, side: ThreadSide) -> Raw {
     };
     let turn = p * TAPER;
     let span = |at: f64| [(at - turn) * MM_PER_INCH, (at + turn) * MM_PER_INCH];
-    Raw { major: span(pitch + 0.8 * p), pitch: span(pitch), minor: span(pitch - 0.8 * p), checked: row.checked }
+    Raw {
+        major: span(pitch + 0.8 * p),
+        pitch: span(pitch),
+        minor: span(pitch - 0.8 * p),
+        rounded_root: f64::NAN,
+        checked: row.checked,
+    }
 }

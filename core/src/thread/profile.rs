@@ -113,7 +113,8 @@ impl Pair {
         let crest = (self.female[0] - self.male[0]).min(self.female[2] - self.male[2]);
         let flanks = overlap <= 0.0 || at_minor.0.min(at_major.0) >= -TOUCH_MM;
         let starts = crest >= -TOUCH_MM && flanks;
-        let length = if starts { self.reach(overlap, [at_minor, at_major], crest.max(0.0)) } else { Some(0.0) };
+        let length =
+            if starts { self.reach(overlap, [at_minor, at_major], crest.max(0.0)) } else { Some(0.0) };
         Engagement {
             starts,
             overlap: mm(overlap),

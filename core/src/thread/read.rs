@@ -62,9 +62,8 @@ impl Thread {
 fn parse(plain: &str) -> Result<Thread, Wrong> {
     let (body, hand) = without_hand(plain);
     let low = body.to_ascii_lowercase();
-    let is_metric = low
-        .strip_prefix('m')
-        .is_some_and(|rest| rest.trim_start().starts_with(|c: char| c.is_ascii_digit()));
+    let is_metric =
+        low.strip_prefix('m').is_some_and(|rest| rest.trim_start().starts_with(|c: char| c.is_ascii_digit()));
     let thread = if is_metric {
         metric(body)?
     } else if let Some(thread) = pipe_thread(body, &low)? {
@@ -186,14 +185,17 @@ fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong> {
     let found = names.into_iter().find_map(|(name, family)| {
         let at = low.find(name)?;
         let outside = |c: Option<char>| c.is_none_or(|c| !c.is_ascii_alphabetic());
-        let is_word = outside(low[..at].chars().next_back())
-            && outside(low[at + name.len()..].chars().next());
+        let is_word =
+            outside(low[..at].chars().next_back()) && outside(low[at + name.len()..].chars().next());
         is_word.then(|| (name, family, text[..at].trim(), text[at + name.len()..].trim()))
     });
     let Some((name, family, before, after)) = found else { return Ok(None) };
     let Some(family) = family else {
         return match name {
-            "bspt" => wrong(Code::ThreadAmbiguous, "R (external, taper), Rc (internal, taper) or Rp (internal, parallel)"),
+            "bspt" => wrong(
+                Code::ThreadAmbiguous,
+                "R (external, taper), Rc (internal, taper) or Rp (internal, parallel)",
+            ),
             "bsp" => wrong(Code::ThreadAmbiguous, "G (parallel) or R, Rc, Rp (for sealing on the thread)"),
             _ => wrong(Code::Unreadable, "NPT: the other American pipe threads are not computed here"),
         };
@@ -281,7 +283,8 @@ fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
 
 /// `UNF-2A`, `uns`, `2B`, `tpi`, nothing.
 fn series_and_class(words: &str) -> Result<(Option<Series>, Option<Class>), Wrong> {
-    const NEED: &str = "a series (UNC, UNF, UNEF, UN, UNS) and a class (1A to 3A outside, 1B to 3B inside), or nothing";
+    const NEED: &str =
+        "a series (UNC, UNF, UNEF, UN, UNS) and a class (1A to 3A outside, 1B to 3B inside), or nothing";
     let (mut series, mut class) = (None, None);
     for word in words.split(['-', ' ']).filter(|word| !word.is_empty()) {
         if let (Some(read), None) = (Series::read(word), series) {
@@ -299,7 +302,9 @@ fn series_and_class(words: &str) -> Result<(Option<Series>, Option<Class>), Wron
 fn unified_size(text: &str, per_two_inch: Option<u32>, series: Option<Series>) -> Option<u32> {
     const IN_64TH: u32 = 15_625;
     let low = text.to_ascii_lowercase();
-    if let Some(number) = low.strip_prefix("no.").or_else(|| low.strip_prefix("no")).or_else(|| low.strip_prefix('#')) {
+    if let Some(number) =
+        low.strip_prefix("no.").or_else(|| low.strip_prefix("no")).or_else(|| low.strip_prefix('#'))
+    {
         return number_size(number.trim().parse().ok()?);
     }
     if let Some(decimals) = low.strip_prefix("0.").or_else(|| low.strip_prefix('.')) {

@@ -77,12 +77,8 @@ pub(super) fn room(thread: &Thread, side: ThreadSide, wear_mm: f64) -> Option<(f
     let limits = thread.plain().limits(side).ok()?;
     let along = TAPER_TURNS * to_mm(thread.pitch()) * thread.taper().value;
     Some(match side {
-        ThreadSide::External => {
-            (to_mm(limits.major.min?) - wear_mm, to_mm(limits.major.max?) + along)
-        }
-        ThreadSide::Internal => {
-            (to_mm(limits.minor.min?) - along, to_mm(limits.minor.max?) + wear_mm)
-        }
+        ThreadSide::External => (to_mm(limits.major.min?) - wear_mm, to_mm(limits.major.max?) + along),
+        ThreadSide::Internal => (to_mm(limits.minor.min?) - along, to_mm(limits.minor.max?) + wear_mm),
     })
 }
 

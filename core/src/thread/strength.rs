@@ -38,7 +38,8 @@ fn areas(male: &Thread, female: &Thread, sizes: ([f64; 3], [f64; 3]), engaged: f
     let at = minor.max(root);
     let male_ridge = male_pitch / 2.0 + (pitch_diameter - at) * male.flank();
     let female_ridge = female_pitch / 2.0 + (major - female_pitch_diameter) * female.flank();
-    let area = |diameter: f64, ridge: f64, pitch: f64| PI * diameter * engaged * (ridge / pitch).clamp(0.0, 1.0);
+    let area =
+        |diameter: f64, ridge: f64, pitch: f64| PI * diameter * engaged * (ridge / pitch).clamp(0.0, 1.0);
     [area(at, male_ridge, male_pitch), area(major, female_ridge, female_pitch)]
 }
 
@@ -62,7 +63,8 @@ impl Stripping {
             let need = Value::text("parallel threads: the overlap of a taper one changes along its length");
             return Err(Error::field(Code::NotKnown, "thread", Value::text(taper.to_string()), need));
         }
-        let reached = Mating::new(male, female)?.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));
+        let reached =
+            Mating::new(male, female)?.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));
         let of = |male: &Thread, engaged: f64| -> Result<[[f64; 2]; 2], Error> {
             let limits = (male.limits(ThreadSide::External)?, female.limits(ThreadSide::Internal)?);
             let [tight, loose] = pairs(&limits.0, &limits.1);

@@ -111,7 +111,11 @@ fn the_side_of_a_class_is_asked_for() {
         ("R 1/8", ThreadSide::Internal),
         ("G1/8 A", ThreadSide::Internal),
     ] {
-        assert_eq!(Thread::read(typed).unwrap().limits(side).unwrap_err().code(), Code::ThreadSide, "{typed}");
+        assert_eq!(
+            Thread::read(typed).unwrap().limits(side).unwrap_err().code(),
+            Code::ThreadSide,
+            "{typed}"
+        );
     }
     let huge = Thread::read("M400x4").unwrap();
     assert_eq!(huge.limits(ThreadSide::External).unwrap_err().code(), Code::OutOfRange);

@@ -151,7 +151,8 @@ impl Series {
             Series::Unf
         } else if EXTRA_FINE.contains(&size) {
             Series::Unef
-        } else if CONSTANT_PITCH.iter().any(|(count, least)| *count == per_two_inch && diameter_uin >= *least) {
+        } else if CONSTANT_PITCH.iter().any(|(count, least)| *count == per_two_inch && diameter_uin >= *least)
+        {
             Series::Un
         } else {
             Series::Uns
@@ -199,7 +200,7 @@ pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<
         return None;
     };
     let series = Series::of(diameter_uin, per_two_inch);
-    let d = f64::from(diameter_uin) / 1e6;
+    let d = places(f64::from(diameter_uin) / 1e6, FOUR);
     let p = places(2.0 / f64::from(per_two_inch), EIGHT);
     // Length of engagement that the tolerance is based on: the diameter for coarse, fine and the 8-thread series, nine
     // pitches for the others (seen).
@@ -229,7 +230,8 @@ pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<
                 major: [places(major_max - major_tolerance, FOUR), major_max],
                 pitch: [pitch_min, pitch_max],
                 // Flat root of the UN form at its shallowest; for reference only, so no least is given.
-                minor: [f64::NAN, places(major_max - places(1.190_784_93 * p, SIX), FOUR)],
+                minor: [f64::NAN, places(major_max - places(1.082_531_75 * p, SIX), FOUR)],
+                rounded_root: places(major_max - places(1.190_784_93 * p, SIX), FOUR),
                 checked,
             }
         }
@@ -249,6 +251,7 @@ pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<
                     3 => [places(minor, THREE), places(minor + tolerance, FOUR)],
                     _ => [places(minor, THREE), places(minor + tolerance, THREE)],
                 },
+                rounded_root: f64::NAN,
                 checked,
             }
         }
