@@ -94,6 +94,8 @@ fn pairs_computed_apart_agree() -> Outcome {
                     assert!((ours - table).abs() < 0.02, "{} in {}: {ours} for {table}", row[0], row[1]);
                 }
                 (None, None) => {}
+                // The table goes on where the crests pass each other and no flank can bind.
+                (None, Some(_)) if to_mm(pair.overlap_worst()) < 0.0 => {}
                 (Some(ours), None) => assert!(ours < male, "{} in {}: {ours}", row[0], row[1]),
                 (None, table) => return Err(format!("{} in {}: {table:?}", row[0], row[1]).into()),
             }
