@@ -75,6 +75,10 @@ enum lw_code {
     LW_UNIT_IMPLAUSIBLE = 116,
     /** a bare fraction in a size field was read as inches because the import was told to */
     LW_ASSUMED_INCH = 117,
+    /** a thread's designation contradicts itself */
+    LW_THREAD_CONTRADICTION = 118,
+    /** an internal thread stands where an external one belongs, or the other way round */
+    LW_THREAD_SIDE = 119,
     /** two bends take more of a leg than the leg has */
     LW_STRAIGHT_NEGATIVE = 201,
     /** a bend of 180 degrees or more has no corner, so no legs */
@@ -143,6 +147,16 @@ enum lw_code {
     LW_NOSE_MISMATCH = 407,
     /** the form of the nut's nose is not known */
     LW_NOSE_UNKNOWN = 408,
+    /** nut and port have different threads that turn together by hand and may hold on less than half of the thread */
+    LW_THREAD_LOOKALIKE = 409,
+    /** the nut comes to its end before it clamps the flare */
+    LW_CLAMP_MARGIN_NONE = 410,
+    /** whether the nut clamps the flare before it comes to its end was not computed: a length is not known */
+    LW_CLAMP_MARGIN_UNKNOWN = 411,
+    /** a washer and a flare cannot both seal one joint */
+    LW_WASHER_ON_FLARE = 412,
+    /** a joint that washers seal has too few or too many of them */
+    LW_WASHER_COUNT = 413,
     /** somebody accepted a finding that no person can lift */
     LW_NOT_LIFTABLE = 501,
     /** an acceptance names a finding that this plan does not have */

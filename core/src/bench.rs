@@ -13,10 +13,6 @@ use crate::units::{Length, mm};
 pub const DEFAULT_CLEARANCE_MM: f64 = 2.0;
 /// How far a nut must be able to back off where the bench states nothing (common practice, no source).
 pub const DEFAULT_BACK_OFF_MM: f64 = 3.0;
-/// Tube added for one double flare where the bench measured nothing: shortening and spare together (common practice
-/// for 3/16 in tube, no source; above every shortening computed for it).
-pub const DEFAULT_DOUBLE_FLARE_MM: f64 = 5.0;
-
 /// A former, described by what it makes and what it holds.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Former {

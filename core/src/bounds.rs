@@ -89,6 +89,12 @@ pub const CLAMP: Bound = bound("clamp", 0.0, 300.0, "mm", "hand flare tools");
 pub const PROJECTION: Bound = bound("projection", 0.0, 100.0, "mm", "hand flare tools");
 /// Shortening of the tube by a flare.
 pub const NET_SHORTENING: Bound = bound("net_shortening", 0.0, 50.0, "mm", "a flare uses a few millimeters");
+/// Diameter of a finished flare.
+pub const FLARE_DIAMETER: Bound = bound("diameter", 1.5, 100.0, "mm", "flares on small-bore tube");
+/// Depth of a port, to the end of its thread or to its seat.
+pub const PORT_DEPTH: Bound = bound("depth", 1.0, 200.0, "mm", "ports of small-bore lines");
+/// Length of a nut's thread, or of its unthreaded nose.
+pub const NUT_PART: Bound = bound("length", 0.0, 200.0, "mm", "nuts of small-bore lines");
 /// Length added for safety.
 pub const CUT_SPARE: Bound = bound("cut_spare", 0.0, 200.0, "mm", "more is waste");
 /// Reserve for another try.

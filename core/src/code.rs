@@ -151,6 +151,7 @@ pub enum Code {
     ClampMarginNone = 410,
     ClampMarginUnknown = 411,
     WasherOnFlare = 412,
+    WasherCount = 413,
     NotLiftable = 501,
     NothingToLift = 502,
     NullArgument = 901,

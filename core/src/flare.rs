@@ -1,14 +1,23 @@
 //! Flares, the seats they close on, and the noses of the nuts that press them there.
 
+mod allowance;
+mod sealing;
+mod standards;
 #[cfg(test)]
 mod tests;
 mod trial;
 
+pub use allowance::{Allowance, BUBBLE_ADDED_MM, DOUBLE_ADDED_MM, FlareForm, Stretch, Way, allowances};
+pub use sealing::{HoseEnd, SealedBy, Washers, washers};
+pub use standards::{
+    FlareSize, HEXAGONS, Hexagon, STANDARDS, Standard, USUAL_THREADS, UsualThread, flare_size, seats_of,
+};
 pub use trial::{FlareTrial, slip};
 
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::Value;
+use crate::units::Length;
 
 /// The form of a flare that this library plans.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -86,6 +95,17 @@ impl Flare {
         match self {
             Flare::Double45 => 2,
             Flare::Bubble | Flare::Single37 => 1,
+        }
+    }
+
+    /// The least that the finished flare puts between its nut and its seat, along the axis. Two walls of a double flare lie
+    /// on the seat's cone, which is more along the axis than across the walls by 1 / sin 45; their thinning takes some of
+    /// it back. Of the other forms at least one wall is there.
+    #[must_use]
+    pub fn thickness_at_least(self, wall: Length) -> Length {
+        match self {
+            Flare::Double45 => 2.0 * wall,
+            Flare::Bubble | Flare::Single37 => wall,
         }
     }
 

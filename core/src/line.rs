@@ -1,5 +1,6 @@
 //! A line: tube, path, and what is at its two ends.
 
+mod clamp;
 mod draft;
 mod field;
 mod nut;
@@ -7,10 +8,13 @@ mod reader;
 #[cfg(test)]
 mod tests;
 
+pub use clamp::ClampMargin;
 pub use draft::{Draft, LineDraft};
 pub use field::{FIELDS, Field};
 pub use nut::Nut;
 
+use crate::bounds;
+use crate::error::Error;
 use crate::flare::{Flare, Seat};
 use crate::path::Path;
 use crate::problem::{Assumption, Problem, Side};
@@ -20,7 +24,7 @@ use crate::tube::Tube;
 use crate::units::Length;
 
 /// The port that an end is screwed into.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Port {
     /// What it is on: `"axle tee"`.
     pub name: String,
@@ -28,13 +32,28 @@ pub struct Port {
     pub thread: Option<Thread>,
     /// Its seat, if known.
     pub seat: Option<Seat>,
+    /// Depth to the end of its full thread, from the face that the nut's head comes to, if measured.
+    pub thread_depth: Option<Length>,
+    /// Depth to the middle of its seat, where the flare closes, from the same face, if measured.
+    pub seat_depth: Option<Length>,
 }
 
 impl Port {
     /// A port by what it is on, its thread and its seat (None: not known).
     #[must_use]
     pub fn new(name: &str, thread: Option<Thread>, seat: Option<Seat>) -> Port {
-        Port { name: printable(name), thread, seat }
+        Port { name: printable(name), thread, seat, thread_depth: None, seat_depth: None }
+    }
+
+    /// With its depths from the face that the nut's head comes to: to the end of the full thread, and to the middle of the
+    /// seat, where the flare closes.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    pub fn with_depths(mut self, thread: Length, seat: Length) -> Result<Port, Error> {
+        self.thread_depth = Some(bounds::PORT_DEPTH.length(thread)?);
+        self.seat_depth = Some(bounds::PORT_DEPTH.length(seat)?);
+        Ok(self)
     }
 }
 

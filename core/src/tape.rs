@@ -4,12 +4,12 @@
 #[cfg(test)]
 mod tests;
 
-use crate::bench::{Bench, DEFAULT_DOUBLE_FLARE_MM};
+use crate::bench::Bench;
 use crate::bend::{arc_mm, gain_mm, tangent_mm};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
-use crate::flare::Flare;
+use crate::flare::{DOUBLE_ADDED_MM, Flare};
 use crate::plan::Term;
 use crate::problem::{Assumption, Ledger, Part, Problem, Value};
 use crate::source::{Checked, Source};
@@ -259,10 +259,10 @@ fn flare_mm(flare: Flare, bench: Option<&Bench>, ledger: &mut Ledger) -> Result<
     if flare == Flare::Double45 {
         ledger.assume(
             "tube for one double-45 flare, shortening and spare together",
-            Value::Length(mm(DEFAULT_DOUBLE_FLARE_MM)),
+            Value::Length(mm(DOUBLE_ADDED_MM)),
             Source::common_practice(),
         );
-        return Ok(DEFAULT_DOUBLE_FLARE_MM);
+        return Ok(DOUBLE_ADDED_MM);
     }
     let code = if tool.is_some() { Code::FlareNetUnknown } else { Code::FlareToolMissing };
     Err(Error::field(

@@ -23,7 +23,7 @@ const RANKS: [(&str, u8); 25] = [
     ("turn", 7),
     ("clip", 7),
     ("path", 6),
-    ("thread", 6),
+    ("thread", 5),
     ("flare", 6),
     ("bend", 5),
     ("springback", 5),

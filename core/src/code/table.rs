@@ -409,6 +409,14 @@ pub static TABLE: &[CodeRow] = &[
         "a washer and a flare cannot both seal one joint",
         "the joint as it was made: one of the two",
     ),
+    stop(
+        Code::WasherCount,
+        "WASHER_COUNT",
+        Lift::Fact,
+        Locks::Line,
+        "a joint that washers seal has too few or too many of them",
+        "new washers, one under a shoulder and two at a banjo",
+    ),
     tell(
         Code::NotLiftable,
         "NOT_LIFTABLE",

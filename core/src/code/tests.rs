@@ -60,6 +60,7 @@ const PROMISED: &[(u16, &str, Level, Lift)] = &[
     (410, "CLAMP_MARGIN_NONE", Level::Stop, Lift::Fact),
     (411, "CLAMP_MARGIN_UNKNOWN", Level::Caution, Lift::Fact),
     (412, "WASHER_ON_FLARE", Level::Stop, Lift::Fact),
+    (413, "WASHER_COUNT", Level::Stop, Lift::Fact),
     (501, "NOT_LIFTABLE", Level::Caution, Lift::Fact),
     (502, "NOTHING_TO_LIFT", Level::Note, Lift::Fact),
     (901, "NULL_ARGUMENT", Level::Refuse, Lift::Never),

@@ -43,6 +43,13 @@ pub const FIELDS: &[Field] = &[
     optional("a_port", "what end A is screwed into"),
     optional("a_port_thread", "thread of that port, or unknown"),
     optional("a_seat", "seat of that port, or unknown"),
+    optional("a_port_thread_depth", "depth of that port to the end of its full thread, with unit"),
+    optional("a_seat_depth", "depth of that port to the middle of its seat, with unit"),
+    optional(
+        "a_nut_thread_length",
+        "length of the thread of the nut at end A, from under its head, with unit",
+    ),
+    optional("a_nut_lead", "unthreaded nose of that nut, with unit; 0 mm where the thread runs to the nose"),
     optional("a_across_flats", "hexagon of the nut at end A across its flats, with unit"),
     optional(
         "a_loaded",
@@ -58,6 +65,13 @@ pub const FIELDS: &[Field] = &[
     optional("b_port", "what end B is screwed into"),
     optional("b_port_thread", "thread of that port, or unknown"),
     optional("b_seat", "seat of that port, or unknown"),
+    optional("b_port_thread_depth", "depth of that port to the end of its full thread, with unit"),
+    optional("b_seat_depth", "depth of that port to the middle of its seat, with unit"),
+    optional(
+        "b_nut_thread_length",
+        "length of the thread of the nut at end B, from under its head, with unit",
+    ),
+    optional("b_nut_lead", "unthreaded nose of that nut, with unit; 0 mm where the thread runs to the nose"),
     optional("b_across_flats", "hexagon of the nut at end B across its flats, with unit"),
     optional(
         "b_loaded",

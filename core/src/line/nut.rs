@@ -1,6 +1,8 @@
 use crate::bounds;
+use crate::code::Code;
 use crate::error::Error;
 use crate::flare::Nose;
+use crate::problem::{Part, Problem, Value};
 use crate::thread::Thread;
 use crate::units::{Length, mm, to_mm};
 
@@ -12,6 +14,8 @@ pub struct Nut {
     bore: Length,
     nose: Option<Nose>,
     across_flats: Option<Length>,
+    thread_length: Option<Length>,
+    lead: Option<Length>,
 }
 
 impl Nut {
@@ -26,7 +30,7 @@ impl Nut {
         nose: Option<Nose>,
     ) -> Result<Nut, Error> {
         let (length, bore) = (bounds::NUT_LENGTH.length(length)?, bounds::NUT_BORE.length(bore)?);
-        Ok(Nut { thread, length, bore, nose, across_flats: None })
+        Ok(Nut { thread, length, bore, nose, across_flats: None, thread_length: None, lead: None })
     }
 
     /// With the size of its hexagon across the flats. It says nothing about the thread.
@@ -36,6 +40,39 @@ impl Nut {
     pub fn with_across_flats(mut self, across_flats: Length) -> Result<Nut, Error> {
         self.across_flats = Some(bounds::ACROSS_FLATS.length(across_flats)?);
         Ok(self)
+    }
+
+    /// With the length of its thread, from under its head toward the nose, and of the unthreaded lead in front of it: 0 where
+    /// the thread runs to the nose.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, and where both together are longer than the nut.
+    pub fn with_thread_length(mut self, thread_length: Length, lead: Length) -> Result<Nut, Error> {
+        let thread_length = bounds::NUT_PART.length(thread_length)?;
+        let lead = bounds::NUT_PART.length(lead)?;
+        if to_mm(thread_length) + to_mm(lead) > to_mm(self.length) {
+            return Err(Problem::new(Code::OutOfRange, Part::Field("thread_length".to_owned()))
+                .got(Value::Length(thread_length + lead))
+                .need(Value::text(format!(
+                    "thread and lead no longer than the nut, {}",
+                    Value::Length(self.length)
+                )))
+                .into());
+        }
+        (self.thread_length, self.lead) = (Some(thread_length), Some(lead));
+        Ok(self)
+    }
+
+    /// Length of the thread, if measured.
+    #[must_use]
+    pub fn thread_length(&self) -> Option<Length> {
+        self.thread_length
+    }
+
+    /// Unthreaded lead at the nose, if measured.
+    #[must_use]
+    pub fn lead(&self) -> Option<Length> {
+        self.lead
     }
 
     /// Thread, if known.

@@ -57,6 +57,20 @@ impl Reader<'_> {
         self.list(field, |typed| read_length_in(typed, notation))
     }
 
+    /// Two lengths that mean nothing alone; one without the other is reported.
+    fn pair(&mut self, first: &str, second: &str) -> Option<(Length, Length)> {
+        let read = (self.length(first), self.length(second));
+        for (field, other) in [(first, second), (second, first)] {
+            if self.draft.get(field).is_empty() && !self.draft.get(other).is_empty() {
+                self.problems.push(
+                    Problem::new(Code::FieldMissing, Part::Field(field.to_owned()))
+                        .need(Value::text(format!("a length, as {other} is given"))),
+                );
+            }
+        }
+        Some((read.0?, read.1?))
+    }
+
     pub(super) fn tube(&mut self) -> Option<Tube> {
         let od = self.size("od");
         let wall = self.size("wall");
@@ -162,7 +176,12 @@ impl Reader<'_> {
         let seat = self.read(&name("seat"), Seat::from_name).flatten();
         let port_name = self.draft.get(&name("port"));
         let given = ["port", "port_thread", "seat"].iter().any(|f| !self.draft.get(&name(f)).is_empty());
-        let port = given.then(|| Port::new(port_name, port_thread, seat));
+        let depths = self.pair(&name("port_thread_depth"), &name("seat_depth"));
+        let given = given || depths.is_some();
+        let mut port = given.then(|| Port::new(port_name, port_thread, seat));
+        if let (Some(known), Some((thread, seat))) = (&port, depths) {
+            port = self.keep(&name("port_thread_depth"), known.clone().with_depths(thread, seat));
+        }
         let loaded = self.list(&name("loaded"), |typed| Ok(loaded_part(typed)));
         let holes = self.lengths(&name("holes"));
         let holes = holes.and_then(|holes| {
@@ -193,8 +212,13 @@ impl Reader<'_> {
         let bore = self.length(&name("nut_bore"));
         let nose = self.read(&name("nose"), Nose::from_name);
         let flats = self.length(&name("across_flats"));
+        let parts = self.pair(&name("nut_thread_length"), &name("nut_lead"));
         let nut = Nut::new(thread, length?, bore?, nose?).and_then(|nut| match flats {
             Some(flats) => nut.with_across_flats(flats),
+            None => Ok(nut),
+        });
+        let nut = nut.and_then(|nut| match parts {
+            Some((thread, lead)) => nut.with_thread_length(thread, lead),
             None => Ok(nut),
         });
         nut.map_err(|error| {

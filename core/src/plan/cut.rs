@@ -1,8 +1,8 @@
 //! What each flare takes of the tube, and the cut length as a sum.
 
-use crate::bench::{Bench, DEFAULT_DOUBLE_FLARE_MM};
+use crate::bench::Bench;
 use crate::code::Code;
-use crate::flare::Flare;
+use crate::flare::{DOUBLE_ADDED_MM, Flare};
 use crate::line::Line;
 use crate::problem::{Ledger, Part, Problem, Side, Value};
 use crate::source::Source;
@@ -48,7 +48,7 @@ impl FlareUse {
                 .push(Problem::new(Code::FlareToolMissing, Part::End(side)).got(Value::text(flare.name())));
             return FlareUse { net: None, spare: None };
         };
-        let usual = mm(DEFAULT_DOUBLE_FLARE_MM);
+        let usual = mm(DOUBLE_ADDED_MM);
         let is_double = flare == Flare::Double45;
         let spare = match (tool.net_shortening(), tool.cut_spare()) {
             (Some(_), Some(spare)) => Some(spare),

@@ -4,6 +4,7 @@ use crate::code::Code;
 use crate::flare::Fit;
 use crate::line::{End, Line};
 use crate::problem::{Part, Problem, Side, Value};
+use crate::thread::{Mating, Thread, ThreadSide, separate};
 use crate::units::{Length, to_mm};
 
 pub(super) fn check(line: &Line, problems: &mut Vec<Problem>) {
@@ -11,7 +12,7 @@ pub(super) fn check(line: &Line, problems: &mut Vec<Problem>) {
         problems.push(Problem::new(Code::Deferred, Part::Line).got(Value::text(reason)));
     }
     for side in [Side::A, Side::B] {
-        check_end(line.end(side), line.tube().od(), Part::End(side), problems);
+        check_end(line.end(side), line.tube().od(), line.tube().wall(), Part::End(side), problems);
         check_holes(line.end(side), line.tube().od(), Part::End(side), problems);
     }
 }
@@ -37,7 +38,55 @@ fn check_holes(end: &End, od: Length, part: Part, problems: &mut Vec<Problem>) {
     }
 }
 
-fn check_end(end: &End, od: Length, part: Part, problems: &mut Vec<Problem>) {
+/// Nut and port: the same thread, or what the other one does in it.
+fn threads(nut: &Thread, hole: &Thread, part: &Part, problems: &mut Vec<Problem>) {
+    let named = [format!("nut {nut}"), format!("port {hole}")].map(Value::text);
+    let found = |code| {
+        let [got, need] = named.clone();
+        Problem::new(code, part.clone()).got(got).need(need)
+    };
+    match Mating::new(nut, hole) {
+        Ok(pair) if pair.is_same() => {}
+        Ok(pair) => {
+            let code = if pair.is_lookalike() { Code::ThreadLookalike } else { Code::ThreadMismatch };
+            let mut problem = found(code).why(pair.verdict());
+            if let Some(way) = separate(nut, hole, ThreadSide::External)
+                .iter()
+                .find(|way| way.separates && pair.is_lookalike())
+            {
+                let words = way.words(nut.plain(), hole.plain());
+                problem = problem.fix(format!("the nut that the port was made for; to be sure, {words}"));
+            }
+            problems.push(problem);
+        }
+        Err(error) => problems.push(Problem { part: part.clone(), ..error.into_problem() }),
+    }
+}
+
+/// Whether the nut clamps the flare before it comes to its end.
+fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>) {
+    let Some(margin) = end.clamp_margin(wall) else {
+        problems.push(
+            Problem::new(Code::ClampMarginUnknown, part.clone())
+                .need(Value::text("the port's depths to thread end and seat, the nut's thread and lead")),
+        );
+        return;
+    };
+    for (length, what) in [
+        (margin.under_head, "room between the nut's head and the face of the port"),
+        (margin.beyond_thread, "thread of the port beyond the nut's first thread"),
+    ] {
+        if to_mm(length) <= 0.0 {
+            problems.push(
+                Problem::new(Code::ClampMarginNone, part.clone())
+                    .got(Value::Length(length))
+                    .need(Value::text(format!("more than 0 mm {what}"))),
+            );
+        }
+    }
+}
+
+fn check_end(end: &End, od: Length, wall: Length, part: Part, problems: &mut Vec<Problem>) {
     let mut find =
         |code, got: Value, need: Value| problems.push(Problem::new(code, part.clone()).got(got).need(need));
     let flare = Value::text(format!("{} flare", end.flare.name()));
@@ -64,14 +113,7 @@ fn check_end(end: &End, od: Length, part: Part, problems: &mut Vec<Problem>) {
         return;
     };
     match (end.nut.thread(), port.thread) {
-        (Some(nut), Some(hole)) if nut == hole => {}
-        (Some(nut), Some(hole)) => {
-            find(
-                Code::ThreadMismatch,
-                Value::text(format!("nut {nut}")),
-                Value::text(format!("port {hole}")),
-            );
-        }
+        (Some(nut), Some(hole)) => threads(&nut, &hole, &part, problems),
         (nut, hole) => {
             let missing = match (nut, hole) {
                 (None, None) => "nut and port",
@@ -81,6 +123,9 @@ fn check_end(end: &End, od: Length, part: Part, problems: &mut Vec<Problem>) {
             find(Code::ThreadUnknown, Value::text(missing), Value::text("diameter and pitch"));
         }
     }
+    clamp(end, wall, &part, problems);
+    let mut find =
+        |code, got: Value, need: Value| problems.push(Problem::new(code, part.clone()).got(got).need(need));
     match end.flare.fits_seat(port.seat) {
         Fit::Fits => {}
         Fit::DoesNotFit => find(Code::FlareSeatMismatch, named("seat", port.seat.map(|s| s.name())), flare),

@@ -24,7 +24,7 @@ fn bench() -> Bench {
 fn end() -> End {
     let thread = Some(Thread::read("M10x1").unwrap());
     let nut = Nut::new(thread, mm(17.0), mm(5.0), Some(Nose::Coned)).unwrap();
-    let port = Port { name: "tee".to_owned(), thread, seat: Some(Seat::Inverted45) };
+    let port = Port::new("tee", thread, Some(Seat::Inverted45));
     End { port: Some(port), ..End::new(nut, Flare::Double45) }
 }
 

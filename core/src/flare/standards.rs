@@ -1,0 +1,180 @@
+//! What public texts say about flares, their sizes and their threads: rows with their sources. A row of memory says so.
+
+use super::{Flare, Seat};
+use crate::source::{Checked, Source};
+use crate::thread::Thread;
+use crate::units::{Length, mm, to_mm};
+
+/// Diameter of a finished flare.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FlareSize {
+    /// Smallest.
+    pub least: Length,
+    /// Largest.
+    pub most: Length,
+    /// Thickest wall that the figure is for.
+    pub wall_most: Length,
+    /// Where it was read.
+    pub source: Source,
+}
+
+/// Outside diameter in mm, smallest and largest flare diameter, thickest wall: double 45 degree flares.
+const DOUBLE_45: [(f64, f64, f64, f64); 4] =
+    [(3.18, 5.0, 5.4, 0.63), (4.76, 6.7, 7.1, 0.71), (6.35, 8.7, 9.1, 0.83), (7.94, 10.4, 10.8, 0.89)];
+/// Tube diameters within this are the same size; the table prints two decimals.
+const SAME_OD_MM: f64 = 0.02;
+
+/// Diameter of a finished flare on a tube; None where no public text was seen. Only double 45 degree flares on inch
+/// tube are known (an article that quotes SAE J533-2024).
+#[must_use]
+pub fn flare_size(flare: Flare, od: Length) -> Option<FlareSize> {
+    if flare != Flare::Double45 {
+        return None;
+    }
+    let row = DOUBLE_45.iter().find(|row| (row.0 - to_mm(od)).abs() <= SAME_OD_MM)?;
+    Some(FlareSize {
+        least: mm(row.1),
+        most: mm(row.2),
+        wall_most: mm(row.3),
+        source: Source::new(
+            "SAE J533-2024, quoted by a public article",
+            "45 degree flares, inch tube",
+            Checked::SecondHand,
+        ),
+    })
+}
+
+/// What a standard covers, as far as a public text shows it. None of these texts was opened in full.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Standard {
+    /// Its number and edition, as seen.
+    pub name: &'static str,
+    /// What it covers.
+    pub covers: &'static str,
+    /// How that was checked.
+    pub checked: Checked,
+}
+
+const fn standard(name: &'static str, covers: &'static str, checked: Checked) -> Standard {
+    Standard { name, covers, checked }
+}
+
+/// Standards of flared lines and their fittings.
+pub static STANDARDS: &[Standard] = &[
+    standard(
+        "ISO 13486-1:1999",
+        "double flares of metal pipes, tapped holes, male fittings of types A and B, tube seats for hydraulic brakes",
+        Checked::SecondHand,
+    ),
+    standard(
+        "ISO 4038:1996",
+        "single-flare metal pipes, tapped holes, male fittings and hose end fittings for hydraulic brakes",
+        Checked::SecondHand,
+    ),
+    standard("DIN 74234:1992", "brake pipes with and without flare, among them form F", Checked::Seen),
+    standard("DIN 74233", "nuts for DIN 74234 pipes", Checked::Memory),
+    standard(
+        "SAE J1290 OCT2002",
+        "metric brake tube with flared ends, threaded ports and male nuts; meant to work with ISO 4038",
+        Checked::Seen,
+    ),
+    standard("SAE J1291:2002", "metric banjo bolts and their ports", Checked::SecondHand),
+    standard("SAE J533", "37 and 45 degree single and double flares", Checked::SecondHand),
+    standard(
+        "SAE J512",
+        "45 degree flare, inverted flare and tapered sleeve fittings; inverted seats assume double-flared tube",
+        Checked::SecondHand,
+    ),
+    standard("SAE J514", "37 degree flare fittings", Checked::Memory),
+    standard(
+        "JASO F402:2001",
+        "flared fittings and flares; double flare in line with ISO 13486-1",
+        Checked::SecondHand,
+    ),
+    standard("49 CFR 571.106", "brake hoses and their ends; not metal brake tube", Checked::SecondHand),
+];
+
+/// A thread that goes with a seat and a tube by a standard.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct UsualThread {
+    /// The standard.
+    pub standard: &'static str,
+    /// The seat.
+    pub seat: Seat,
+    /// Outside diameter of the tube.
+    pub od_mm: f64,
+    /// The thread's designation.
+    pub designation: &'static str,
+    /// How that was checked.
+    pub checked: Checked,
+}
+
+const fn usual(
+    standard: &'static str,
+    seat: Seat,
+    od_mm: f64,
+    designation: &'static str,
+    checked: Checked,
+) -> UsualThread {
+    UsualThread { standard, seat, od_mm, designation, checked }
+}
+
+/// Threads by seat and tube. The thread never tells the seat: M10x1 and 3/8-24 each stand here with two.
+pub static USUAL_THREADS: &[UsualThread] = &[
+    usual("SAE J512", Seat::Inverted45, 3.175, "5/16-24", Checked::Memory),
+    usual("SAE J512", Seat::Inverted45, 4.7625, "3/8-24", Checked::Memory),
+    usual("SAE J512", Seat::Inverted45, 6.35, "7/16-24", Checked::Memory),
+    usual("SAE J512", Seat::Inverted45, 7.9375, "1/2-20", Checked::Memory),
+    usual("SAE J512", Seat::Inverted45, 9.525, "5/8-18", Checked::Memory),
+    usual("ISO 13486-1, JASO F402", Seat::Inverted45, 4.7625, "M10x1", Checked::Memory),
+    usual("ISO 13486-1, JASO F402", Seat::Inverted45, 6.35, "M12x1", Checked::Memory),
+    usual("DIN 74234 form F", Seat::Bubble, 4.75, "M10x1", Checked::Seen),
+    usual("ISO 4038", Seat::Bubble, 6.0, "M12x1", Checked::Memory),
+    usual("ISO 4038", Seat::Bubble, 8.0, "M14x1.5", Checked::Memory),
+    usual("ISO 4038", Seat::Bubble, 10.0, "M16x1.5", Checked::Memory),
+    usual("SAE J1290", Seat::Bubble, 4.7625, "M10x1", Checked::Memory),
+    usual("SAE J1290", Seat::Bubble, 6.35, "M12x1", Checked::Memory),
+    usual("SAE J514", Seat::Cone37, 3.175, "5/16-24", Checked::Memory),
+    usual("SAE J514", Seat::Cone37, 4.7625, "3/8-24", Checked::Memory),
+    usual("SAE J514", Seat::Cone37, 6.35, "7/16-20", Checked::Seen),
+    usual("SAE J514", Seat::Cone37, 7.9375, "1/2-20", Checked::Memory),
+    usual("SAE J514", Seat::Cone37, 9.525, "9/16-18", Checked::Seen),
+    usual("SAE J514", Seat::Cone37, 12.7, "3/4-16", Checked::Seen),
+];
+
+/// Seats that a thread is known with on a tube, each once; more than one says that the thread does not settle the seat.
+#[must_use]
+pub fn seats_of(thread: &Thread, od: Length) -> Vec<Seat> {
+    let mut seats = Vec::new();
+    for row in USUAL_THREADS {
+        let is_thread = Thread::read(row.designation).is_ok_and(|usual| usual.is_same_size(thread));
+        if is_thread && (row.od_mm - to_mm(od)).abs() <= SAME_OD_MM && !seats.contains(&row.seat) {
+            seats.push(row.seat);
+        }
+    }
+    seats
+}
+
+/// A hexagon that is met with a thread: information for choosing a spanner, never a way to the thread.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hexagon {
+    /// The thread's designation, or where it is met.
+    pub on: &'static str,
+    /// Across flats in mm.
+    pub across_flats_mm: f64,
+    /// Where that comes from.
+    pub checked: Checked,
+}
+
+/// Hexagons met in practice (common practice or memory, no text seen): look, do not assume.
+pub static HEXAGONS: &[Hexagon] = &[
+    Hexagon { on: "M10x1 nut", across_flats_mm: 10.0, checked: Checked::CommonPractice },
+    Hexagon { on: "M10x1 nut", across_flats_mm: 11.0, checked: Checked::CommonPractice },
+    Hexagon { on: "M12x1 nut", across_flats_mm: 12.0, checked: Checked::Memory },
+    Hexagon { on: "M12x1 nut", across_flats_mm: 13.0, checked: Checked::Memory },
+    Hexagon { on: "hose end", across_flats_mm: 17.0, checked: Checked::CommonPractice },
+    Hexagon { on: "3/8-24 nut", across_flats_mm: 9.525, checked: Checked::Memory },
+    Hexagon { on: "7/16-24 nut", across_flats_mm: 11.1125, checked: Checked::Memory },
+    Hexagon { on: "1/2-20 nut", across_flats_mm: 12.7, checked: Checked::Memory },
+    Hexagon { on: "5/8-18 nut", across_flats_mm: 15.875, checked: Checked::Memory },
+];

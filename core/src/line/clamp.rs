@@ -1,0 +1,62 @@
+//! Whether a nut clamps its flare before it comes to its own end.
+//!
+//! Depths count from the face that the nut's head comes to. With the flare on its seat, the tip of the nut stands at the
+//! seat less the thickness of the flare. Two things can end the nut's way before that: its head reaches the face, or its
+//! thread reaches the end of the port's. Either feels tight and clamps nothing.
+
+use super::{End, Nut, Port};
+use crate::units::{Length, mm, to_mm};
+
+/// What is left when the flare is clamped; both must be above zero. With the least thickness that the flare can have, so
+/// neither is overstated.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ClampMargin {
+    /// Between the nut's head and the port's face: threads that show, times the pitch.
+    pub under_head: Length,
+    /// Full thread of the port beyond the nut's first thread.
+    pub beyond_thread: Length,
+}
+
+impl ClampMargin {
+    /// The smaller of the two.
+    #[must_use]
+    pub fn least(&self) -> Length {
+        if to_mm(self.under_head) < to_mm(self.beyond_thread) { self.under_head } else { self.beyond_thread }
+    }
+
+    /// Threads that show between head and face. Two are usual, none is suspicious (common practice, no source).
+    #[must_use]
+    pub fn threads_showing(&self, pitch: Length) -> f64 {
+        to_mm(self.under_head) / to_mm(pitch)
+    }
+
+    fn of(nut: &Nut, port: &Port, flare_thickness: Length) -> Option<ClampMargin> {
+        let (thread, lead) = (to_mm(nut.thread_length()?), to_mm(nut.lead()?));
+        let tip = to_mm(port.seat_depth?) - to_mm(flare_thickness);
+        Some(ClampMargin {
+            under_head: mm(thread + lead - tip),
+            beyond_thread: mm(to_mm(port.thread_depth?) - (tip - lead)),
+        })
+    }
+}
+
+impl End {
+    /// The margin of this end on a tube with this wall; None where the port is not recorded or a length is not known.
+    ///
+    /// ```
+    /// use linewright::units::{mm, to_mm};
+    /// use linewright::*;
+    /// let nut = Nut::new(Some(Thread::read("M10x1")?), mm(17.0), mm(5.0), Some(Nose::Coned))?
+    ///     .with_thread_length(mm(11.0), mm(0.0))?;
+    /// let port = Port::new("tee", nut.thread(), Some(Seat::Inverted45)).with_depths(mm(9.5), mm(10.0))?;
+    /// let end = End { port: Some(port), ..End::new(nut, Flare::Double45) };
+    /// let margin = end.clamp_margin(mm(0.7)).unwrap();
+    /// // The tip stands at 10 - 2 x 0.7 = 8.6: 11 - 8.6 under the head, 9.5 - 8.6 of thread beyond.
+    /// assert!((to_mm(margin.under_head) - 2.4).abs() < 1e-9 && (to_mm(margin.beyond_thread) - 0.9).abs() < 1e-9);
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    #[must_use]
+    pub fn clamp_margin(&self, wall: Length) -> Option<ClampMargin> {
+        ClampMargin::of(&self.nut, self.port.as_ref()?, self.flare.thickness_at_least(wall))
+    }
+}
