@@ -1,0 +1,126 @@
+//! Flares: what they take of the tube against figures computed apart, the facts of the trade, hose ends.
+
+use linewright::flare::{
+    Flare, FlareForm, FlareTrial, HoseEnd, STANDARDS, Stretch, USUAL_THREADS, Way, allowances, flare_size, seats_of,
+};
+use linewright::source::Checked;
+use linewright::units::{inch, mm, to_mm};
+use linewright::{Code, Fit, Nose, Seat, Thread};
+use std::error::Error;
+use std::fs;
+
+type Outcome = Result<(), Box<dyn Error>>;
+
+#[test]
+fn developed_lengths_are_those_computed_apart() -> Outcome {
+    let text = fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/tables/flare_allowance.csv"))?;
+    let mut compared = 0;
+    for line in text.lines().filter(|line| !line.starts_with('#')).skip(1) {
+        let row: Vec<&str> = line.split(',').collect();
+        let n = |i: usize| row[i].parse::<f64>();
+        let form = FlareForm::new(Flare::from_name(row[0])?, mm(n(1)?), mm(n(2)?), mm(n(3)?))?;
+        for (i, stretch) in Stretch::ALL.into_iter().enumerate().filter(|(i, _)| !row[4 + i].is_empty()) {
+            let ours = to_mm(form.stick_out(stretch));
+            assert!((ours - n(4 + i)?).abs() < 2e-5, "{line}: {} {ours}", stretch.name());
+            compared += 1;
+        }
+        assert!((to_mm(form.height()) - n(7)?).abs() < 2e-5, "{line}: {}", to_mm(form.height()));
+        let net = to_mm(form.net_shortening(Stretch::KeepsLength));
+        assert!((net - (n(4)? - n(7)?)).abs() < 3e-5, "{line}: {net}");
+    }
+    assert_eq!(compared, 21 * 3 + 4);
+    Ok(())
+}
+
+/// Facts of the trade, common practice without a source: at least 5 mm for a double flare on 3/16 in tube, and two
+/// strokes. The geometry says that the rule is never short of the net shortening, and above the stick-out too.
+#[test]
+fn five_millimeters_are_enough_for_a_double_flare_on_brake_tube() -> Outcome {
+    let (od, wall) = (inch(3.0 / 16.0), inch(0.028));
+    let size = flare_size(Flare::Double45, od).ok_or("no size")?;
+    assert_eq!((to_mm(size.least), to_mm(size.most)), (6.7, 7.1));
+    let trial = FlareTrial::new(mm(200.0), mm(198.0))?;
+    let ways = allowances(Flare::Double45, od, wall, Some([size.least, size.most]), Some(&trial))?;
+    let order: Vec<Way> = ways.iter().map(|way| way.way).collect();
+    assert_eq!(order, [Way::TestPiece, Way::Geometry, Way::Rule]);
+    let [_, most_net] = ways[1].net_shortening.ok_or("no net")?;
+    let [_, most_out] = ways[1].stick_out.ok_or("no stick-out")?;
+    let rule = ways[2].cut_allowance.ok_or("no rule")?;
+    assert_eq!(to_mm(rule), 5.0);
+    assert!(to_mm(most_net) < 2.6 && to_mm(most_out) < 4.65 && to_mm(most_out) < to_mm(rule));
+    assert_eq!(ways[2].source.checked, Checked::CommonPractice);
+    // The test piece says what this bench does, and lies in what the geometry allows.
+    assert_eq!(ways[0].net_shortening.map(|[least, _]| to_mm(least)), Some(2.0));
+    assert_eq!((Flare::Double45.strokes(), Flare::Bubble.strokes()), (2, 1));
+    Ok(())
+}
+
+#[test]
+fn a_bubble_flare_has_one_public_figure_and_says_what_is_assumed() -> Outcome {
+    let ways = allowances(Flare::Bubble, mm(4.75), mm(0.75), Some([mm(7.1), mm(7.1)]), None)?;
+    assert!(ways[0].way == Way::Geometry && ways[0].source.text.contains("assumed"));
+    assert_eq!(ways[1].cut_allowance.map(to_mm), Some(3.2));
+    assert!(flare_size(Flare::Bubble, mm(4.75)).is_none() && flare_size(Flare::Double45, mm(6.0)).is_none());
+    assert!(allowances(Flare::Single37, mm(6.35), mm(0.7), None, None)?.is_empty());
+    Ok(())
+}
+
+#[test]
+fn a_form_that_cannot_be_is_refused() {
+    let bad = [
+        (Flare::Double45, 4.7625, 0.7112, 4.8, Code::OutOfRange),
+        (Flare::Double45, 4.7625, 2.4, 7.0, Code::OutOfRange),
+        (Flare::Double45, f64::NAN, 0.7112, 7.0, Code::NotANumber),
+        (Flare::Bubble, 4.7625, 0.7112, 5.0, Code::OutOfRange),
+        (Flare::Single37, 4.7625, 0.7112, 7.0, Code::NotKnown),
+    ];
+    for (flare, od, wall, diameter, code) in bad {
+        let error = FlareForm::new(flare, mm(od), mm(wall), mm(diameter)).map(|form| form.height());
+        assert_eq!(error.map_err(|error| error.code()), Err(code), "{} {diameter}", flare.name());
+    }
+}
+
+/// The full cross table: only the listed pairs fit, and what is unknown never counts as yes.
+#[test]
+fn flare_seat_and_nose_fit_only_as_listed() {
+    let pairs = [
+        (Flare::Double45, Seat::Inverted45, Nose::Coned),
+        (Flare::Bubble, Seat::Bubble, Nose::Flat),
+        (Flare::Single37, Seat::Cone37, Nose::Sleeve),
+    ];
+    for flare in Flare::ALL {
+        assert_eq!((flare.fits_seat(None), flare.fits_nose(None)), (Fit::NotKnown, Fit::NotKnown));
+        for seat in Seat::ALL {
+            let listed = pairs.iter().any(|(f, s, _)| *f == flare && *s == seat);
+            assert_eq!(flare.fits_seat(Some(seat)) == Fit::Fits, listed);
+            assert!(listed || flare.fits_seat(Some(seat)) == Fit::DoesNotFit);
+        }
+        for nose in Nose::ALL {
+            let listed = pairs.iter().any(|(f, _, n)| *f == flare && *n == nose);
+            assert_eq!(flare.fits_nose(Some(nose)) == Fit::Fits, listed);
+        }
+    }
+    assert_eq!(Flare::from_name("single-45").map_err(|error| error.code()), Err(Code::Single45Refused));
+}
+
+#[test]
+fn a_thread_does_not_tell_the_seat() -> Outcome {
+    let od = inch(3.0 / 16.0);
+    for designation in ["M10x1", "3/8-24"] {
+        assert!(seats_of(&Thread::read(designation)?, od).len() > 1, "{designation}");
+    }
+    for row in USUAL_THREADS {
+        let thread = Thread::read(row.designation)?;
+        assert!(seats_of(&thread, mm(row.od_mm)).contains(&row.seat), "{}", row.designation);
+    }
+    assert!(STANDARDS.iter().all(|standard| !standard.covers.is_empty()));
+    Ok(())
+}
+
+#[test]
+fn washers_go_where_no_flare_seals() {
+    for end in HoseEnd::ALL {
+        assert!(end.check(end.washers()).is_none());
+        assert!(end.check(end.washers() + 1).is_some());
+    }
+}
