@@ -1,7 +1,8 @@
 //! Flares: what they take of the tube against figures computed apart, the facts of the trade, hose ends.
 
 use linewright::flare::{
-    Flare, FlareForm, FlareTrial, HoseEnd, STANDARDS, Stretch, USUAL_THREADS, Way, allowances, flare_size, seats_of,
+    Flare, FlareForm, FlareTrial, HoseEnd, STANDARDS, Stretch, USUAL_THREADS, Way, allowances, flare_size,
+    seats_of,
 };
 use linewright::source::Checked;
 use linewright::units::{inch, mm, to_mm};

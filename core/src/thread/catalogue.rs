@@ -55,7 +55,12 @@ pub static CATALOGUE: &[CatalogueRow] = &[
     row(metric(8_000, 1_000), "bleed screws", LIMITS_SEEN, Checked::Seen),
     row(metric(8_000, 1_250), "general hardware, bleed screws", LIMITS_SEEN, Checked::Seen),
     row(metric(9_000, 1_000), "brake nuts of old vehicles (common practice)", LIMITS_SEEN, Checked::Seen),
-    row(metric(10_000, 1_000), "most brake nuts on 3/16 in tube", "two vehicle manuals", Checked::Seen),
+    row(
+        metric(10_000, 1_000),
+        "most brake nuts on 3/16 in tube (common practice)",
+        "two vehicle manuals",
+        Checked::Seen,
+    ),
     row(metric(10_000, 1_250), "general hardware", LIMITS_SEEN, Checked::Seen),
     row(metric(10_000, 1_500), "general hardware", LIMITS_SEEN, Checked::Seen),
     row(metric(11_000, 1_000), "brake nuts of old vehicles (common practice)", LIMITS_SEEN, Checked::Seen),

@@ -2,11 +2,12 @@
 
 use super::class::Class;
 use super::{Family, Thread, ThreadSide, metric, pipe, unified};
+use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
 use crate::source::{Checked, Source};
-use crate::units::{Length, inch, mm};
+use crate::units::{Length, inch, mm, to_inch, to_mm};
 
 /// The smallest and largest of a diameter; None where the standard sets no limit.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -37,6 +38,7 @@ pub struct Limits {
     /// How the numbers were checked.
     pub checked: Checked,
     family: Family,
+    basic: Length,
 }
 
 /// Smallest and largest of each diameter in the standard's own unit; NaN where it sets no limit.
@@ -70,6 +72,25 @@ impl Thread {
     /// # Ok::<(), linewright::Error>(())
     /// ```
     pub fn limits(&self, side: ThreadSide) -> Result<Limits, Error> {
+        self.limits_based_on(side, None)
+    }
+
+    /// The limits of a Unified thread over another length of engagement than the usual one
+    /// ([`Thread::basic_engagement`]): its pitch diameter tolerance grows with it.
+    ///
+    /// # Errors
+    /// As [`Thread::limits`]; `NOT_A_NUMBER`, `OUT_OF_RANGE` for the length; `NOT_KNOWN` for another family, whose
+    /// tolerances do not depend on a length.
+    pub fn limits_over(&self, side: ThreadSide, engaged: Length) -> Result<Limits, Error> {
+        let engaged = bounds::ENGAGEMENT.length(engaged)?;
+        if self.family() != Family::Unified {
+            let need = Value::text("a Unified thread: others have classes for long engagements, not lengths");
+            return Err(Error::field(Code::NotKnown, "thread", Value::text(self.to_string()), need));
+        }
+        self.limits_based_on(side, Some(engaged))
+    }
+
+    fn limits_based_on(&self, side: ThreadSide, engaged: Option<Length>) -> Result<Limits, Error> {
         if self.side().is_some_and(|own| own != side) {
             let problem = Problem::new(Code::ThreadSide, Part::Field("thread".to_owned()))
                 .got(Value::text(self.to_string()))
@@ -90,7 +111,8 @@ impl Thread {
                 (raw.spans(|um| mm(um / 1000.0)), raw.checked)
             }
             (Family::Unified, Some(class)) => {
-                let raw = unified::limits(self, class, side).ok_or_else(out_of_range)?;
+                let raw =
+                    unified::limits(self, class, side, engaged.map(to_inch)).ok_or_else(out_of_range)?;
                 (raw.spans(inch), raw.checked)
             }
             (_, class) => {
@@ -109,11 +131,22 @@ impl Thread {
             rounded_root: rounded.max,
             checked,
             family: self.family(),
+            basic: self.diameter(),
         })
     }
 }
 
 impl Limits {
+    /// How far the largest external thread stays below the basic diameter, so that there is always play: the fundamental
+    /// deviation or the allowance. None for an internal thread.
+    #[must_use]
+    pub fn allowance(&self) -> Option<Length> {
+        match self.side {
+            ThreadSide::External => self.major.max.map(|most| mm(to_mm(self.basic) - to_mm(most))),
+            ThreadSide::Internal => None,
+        }
+    }
+
     /// Where the numbers come from.
     #[must_use]
     pub fn source(&self) -> Source {

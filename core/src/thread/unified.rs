@@ -6,6 +6,7 @@ use super::limits::Raw;
 use super::{Size, Thread, ThreadSide};
 use crate::math::{cbrt, sqrt};
 use crate::source::Checked;
+use crate::units::{Length, inch};
 
 /// A series of diameter and pitch combinations.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -193,22 +194,41 @@ const EIGHT: f64 = 1e8;
 /// Quarter inch: where the rule of the minor diameter's tolerance changes.
 const QUARTER_UIN: u32 = 250_000;
 
-/// Limits in inches; None for a class of another family.
-pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<Raw> {
+/// Length of engagement in inches that the tolerances are based on where nobody states one: the diameter for the coarse,
+/// the fine and the 8-thread series, nine pitches for the others (seen).
+fn usual_engagement(diameter_uin: u32, per_two_inch: u32) -> f64 {
+    const EIGHT_THREADS: u32 = 16;
+    match Series::of(diameter_uin, per_two_inch) {
+        Series::Unc | Series::Unf => places(f64::from(diameter_uin) / 1e6, FOUR),
+        Series::Un if per_two_inch == EIGHT_THREADS => places(f64::from(diameter_uin) / 1e6, FOUR),
+        Series::Un | Series::Unef | Series::Uns => 9.0 * places(2.0 / f64::from(per_two_inch), EIGHT),
+    }
+}
+
+impl Thread {
+    /// The length of engagement that the tolerances of a Unified thread are based on where none is stated; None for other
+    /// families.
+    #[must_use]
+    pub fn basic_engagement(&self) -> Option<Length> {
+        let Size::Unified { diameter_uin, per_two_inch } = self.size else { return None };
+        Some(inch(usual_engagement(diameter_uin, per_two_inch)))
+    }
+}
+
+/// Limits in inches, based on an engaged length in inches or on the usual one; None for a class of another family.
+pub(super) fn limits(
+    thread: &Thread,
+    class: Class,
+    side: ThreadSide,
+    engaged_in: Option<f64>,
+) -> Option<Raw> {
     let (Size::Unified { diameter_uin, per_two_inch }, Class::Unified { number, .. }) = (thread.size, class)
     else {
         return None;
     };
-    let series = Series::of(diameter_uin, per_two_inch);
     let d = places(f64::from(diameter_uin) / 1e6, FOUR);
     let p = places(2.0 / f64::from(per_two_inch), EIGHT);
-    // Length of engagement that the tolerance is based on: the diameter for coarse, fine and the 8-thread series, nine
-    // pitches for the others (seen).
-    let engaged = match series {
-        Series::Unc | Series::Unf => d,
-        Series::Un if per_two_inch == 16 => d,
-        Series::Un | Series::Unef | Series::Uns => 9.0 * p,
-    };
+    let engaged = engaged_in.unwrap_or_else(|| usual_engagement(diameter_uin, per_two_inch));
     let root_p = cbrt(p);
     let p_two_thirds = root_p * root_p;
     let two_a = places(0.0015 * (cbrt(d) + sqrt(engaged) + 10.0 * p_two_thirds), SIX);
