@@ -121,6 +121,18 @@ fn list() -> Vec<Thread> {
         .collect()
 }
 
+/// One of a list by a number in [0, 1).
+fn chosen(list: &[Thread], share: f64) -> Thread {
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        clippy::cast_precision_loss,
+        reason = "the product lies between 0 and the length of a short list"
+    )]
+    let index = (share * list.len() as f64) as usize;
+    list[index.min(list.len() - 1)]
+}
+
 /// A part of a thread as the model makes it: any size between the limits, any wear, any error of the reading.
 fn drawn(
     thread: &Thread,
@@ -149,8 +161,7 @@ fn the_truth_comes_first_as_often_as_the_shares_say() -> Outcome<()> {
         let (mut first, mut promised, mut spread, mut lost) = (0.0, 0.0, 0.0, 0);
         for part in 0..PARTS {
             let at = (round * PARTS + part) * 8;
-            #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)]
-            let truth = list[(uniform(at) * list.len() as f64) as usize];
+            let truth = chosen(&list, uniform(at));
             let (wear, error) = (0.15, 0.05);
             let reading = drawn(&truth, side, wear, error, at + 1)?;
             let mut measured =

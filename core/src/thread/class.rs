@@ -37,7 +37,7 @@ pub struct Zone {
 
 /// The position of a tolerance zone: small letters are external threads, capitals internal ones.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[allow(missing_docs)]
+#[expect(missing_docs, reason = "each is the letter of the standard")]
 pub enum Position {
     E,
     F,

@@ -127,7 +127,7 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     };
     let mut thread = Thread::of(Size::Metric { diameter_um, pitch_um });
     let rest = rest.trim_start();
-    let rest = if rest.starts_with("mm") { &rest[2..] } else { rest };
+    let rest = rest.strip_prefix("mm").unwrap_or(rest);
     for word in rest.split(['-', ' ']).filter(|word| !word.is_empty()) {
         if let (Some(class), None) = (Class::metric(word), thread.class) {
             thread.class = Some(class);
@@ -247,14 +247,9 @@ fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
         Some((size, count)) if !count.contains('/') => (size.trim(), Some(count.trim())),
         _ => (numbers, None),
     };
-    let per_two_inch = match count {
-        Some(count) => match count.parse::<f64>() {
-            Ok(count) if (4.0..=80.0).contains(&count) && (count * 2.0).fract() == 0.0 => {
-                // A whole number from 8 to 160.
-                Some((count * 2.0) as u32)
-            }
-            _ => return Ok(None),
-        },
+    let per_two_inch = match count.map(halves) {
+        Some(None) => return Ok(None),
+        Some(halves) => halves,
         None => None,
     };
     let Some(diameter_uin) = unified_size(size, per_two_inch, series) else { return Ok(None) };
@@ -279,6 +274,18 @@ fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
         return wrong(Code::ThreadContradiction, format!("{} for this diameter and count", actual.name()));
     }
     Ok(Some(Thread { class, ..Thread::of(Size::Unified { diameter_uin, per_two_inch }) }))
+}
+
+/// Twice a number of threads per inch from 4 to 80, which may end in a half: `4.5` is 9.
+fn halves(count: &str) -> Option<u32> {
+    let (whole, half) = match count.split_once('.') {
+        Some((whole, "5" | "50")) => (whole, 1),
+        Some((whole, "0" | "00")) => (whole, 0),
+        Some(_) => return None,
+        None => (count, 0),
+    };
+    let halves = 2 * whole.parse::<u32>().ok().filter(|whole| *whole <= 80)? + half;
+    (8..=160).contains(&halves).then_some(halves)
 }
 
 /// `UNF-2A`, `uns`, `2B`, `tpi`, nothing.
