@@ -12,7 +12,10 @@ use crate::units::{Length, Ratio, mm, ratio, to_mm};
 const HAND_TURNS: f64 = 3.0;
 /// Below this share of the height, at best, a nut is taken to rattle so that fingers notice (ours, no source).
 const RATTLE_SHARE: f64 = 0.1;
-/// Half of the thread's height: a wrong thread that turns in and may hold on less is a dangerous look-alike.
+/// Engagement of a nut in its port that a look-alike is measured against, in mm (ours, no source; within the normal
+/// engagement of ISO 965-1 for M8x1 to M12x1.5).
+const STANDING_MM: f64 = 6.0;
+/// Half of a thread: a wrong one that turns in and may hold on less is a dangerous look-alike.
 const HALF: f64 = 0.5;
 
 /// Whether a male starts in a female, over all sizes that the two classes allow.
@@ -229,11 +232,14 @@ impl Mating {
         }
     }
 
-    /// Whether this is a dangerous look-alike: another thread that turns in by hand, holds on something, and may hold
-    /// on less than half of the female's height.
+    /// Whether this is a dangerous look-alike: another thread that turns in by hand, holds on something, and may hold on
+    /// less than half of its thread, which is the share of the height times the share of 6 mm that it reaches before it
+    /// binds, both at worst.
     #[must_use]
     pub fn is_lookalike(&self) -> bool {
-        !self.is_same() && matches!(self.feel(), Feel::TurnsIn | Feel::Rattles) && self.worst < HALF
+        !self.is_same()
+            && matches!(self.feel(), Feel::TurnsIn | Feel::Rattles)
+            && self.engaged_share(mm(STANDING_MM)).value < HALF
     }
 
     /// How grave: different threads are a stop, whatever the overlap; the same thread is worth no more than a note.
@@ -256,6 +262,12 @@ impl Mating {
             return format!("{male} in {female}: the same thread, {holds}");
         }
         let turns = match self.turns() {
+            [_, Some(most)] if self.starts() == Starts::Sometimes => {
+                format!("starts with some parts and not with others, binds after at most {most:.1} turns")
+            }
+            [_, None] if self.starts() == Starts::Sometimes => {
+                "starts with some parts and not with others, and then may never bind".to_owned()
+            }
             [Some(least), Some(most)] => format!("binds after {least:.1} to {most:.1} turns"),
             [Some(least), None] => format!("binds after {least:.1} turns or never"),
             _ => "never binds".to_owned(),

@@ -8,6 +8,17 @@ use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
 
+/// Fractions that keyboards and documents have a sign for. A whole number may stand right before one.
+const FRACTIONS: [(char, &str); 7] = [
+    ('\u{bc}', " 1/4"),
+    ('\u{bd}', " 1/2"),
+    ('\u{be}', " 3/4"),
+    ('\u{215b}', " 1/8"),
+    ('\u{215c}', " 3/8"),
+    ('\u{215d}', " 5/8"),
+    ('\u{215e}', " 7/8"),
+];
+
 /// What goes wrong while reading: a code, and what is needed.
 type Wrong = (Code, String);
 
@@ -31,7 +42,14 @@ impl Thread {
     /// # Ok::<(), linewright::Error>(())
     /// ```
     pub fn read(text: &str) -> Result<Thread, Error> {
-        let plain: String = text
+        let spelled: String = text
+            .chars()
+            .map(|c| match FRACTIONS.iter().find(|(sign, _)| *sign == c) {
+                Some((_, fraction)) => (*fraction).to_owned(),
+                None => c.to_string(),
+            })
+            .collect();
+        let plain: String = spelled
             .chars()
             .map(|c| match c {
                 '×' | '*' => 'x',
@@ -89,15 +107,24 @@ fn no_thread(low: &str) -> Wrong {
     (Code::Unreadable, "a designation such as M10x1, 3/8-24, G1/8 or 1/8-27 NPT".to_owned())
 }
 
-/// Takes `LH`, `left hand` off the end, wherever the standards put it.
+/// Takes `LH`, `left hand`, `RH` off the end, wherever the standards put it.
 fn without_hand(text: &str) -> (&str, Hand) {
-    for mark in ["left hand", "left-hand", "lh", "left"] {
+    const MARKS: [(&str, Hand); 7] = [
+        ("left hand", Hand::Left),
+        ("left-hand", Hand::Left),
+        ("lh", Hand::Left),
+        ("left", Hand::Left),
+        ("right hand", Hand::Right),
+        ("right-hand", Hand::Right),
+        ("rh", Hand::Right),
+    ];
+    for (mark, hand) in MARKS {
         let Some(at) = text.len().checked_sub(mark.len()) else { continue };
         if text.is_char_boundary(at) && text[at..].eq_ignore_ascii_case(mark) {
             let body = text[..at].trim_end_matches([' ', '-']);
             // A letter before it would make it the end of another word.
             if body.len() < at || !body.ends_with(|c: char| c.is_alphabetic()) {
-                return (body, Hand::Left);
+                return (body, hand);
             }
         }
     }
