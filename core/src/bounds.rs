@@ -6,7 +6,7 @@
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
-use crate::units::{self, Angle, Length, Ratio};
+use crate::units::{self, Angle, Length, Pressure, Ratio};
 
 /// The smallest and largest value of one named number, both included.
 #[derive(Debug, Clone, Copy)]
@@ -110,6 +110,18 @@ pub const SPRINGBACK_CONSTANT: Bound =
 /// Proportional part of springback.
 pub const SPRINGBACK_PROPORTIONAL: Bound =
     bound("springback_proportional", 0.0, 0.5, "1", "half the bend lost is no bend");
+/// Elastic modulus.
+pub const MODULUS: Bound = bound("modulus", 1_000.0, 1_000_000.0, "MPa", "metals");
+/// Yield strength, or the coefficient of a power law.
+pub const YIELD_STRENGTH: Bound = bound("yield_strength", 1.0, 5_000.0, "MPa", "metals of tubes");
+/// Tangent modulus beyond yield.
+pub const TANGENT_MODULUS: Bound = bound("tangent_modulus", 0.0, 500_000.0, "MPa", "metals");
+/// Exponent of a power law of hardening.
+pub const HARDENING_EXPONENT: Bound = bound("hardening_exponent", 0.0, 0.9, "1", "metals");
+/// Radius that a tube is held at while it is bent.
+pub const HELD_RADIUS: Bound = bound("radius", 1.0, 1_000_000.0, "mm", "flatter is straight");
+/// Arm of a bending tool along which the moment falls to zero.
+pub const ARM: Bound = bound("arm", 0.0, 2_000.0, "mm", "hand tools");
 /// Largest number of bends in a line.
 pub const MOST_BENDS: usize = 1000;
 
@@ -147,6 +159,14 @@ impl Bound {
     /// As [`Bound::length`].
     pub fn angle(&self, value: Angle) -> Result<Angle, Error> {
         self.raw(units::to_deg(value), Value::Angle(value)).map(|()| value)
+    }
+
+    /// The pressure or stress, if it lies within the bound.
+    ///
+    /// # Errors
+    /// As [`Bound::length`].
+    pub fn pressure(&self, value: Pressure) -> Result<Pressure, Error> {
+        self.raw(units::to_mpa(value), Value::Pressure(value)).map(|()| value)
     }
 
     /// The ratio, if it lies within the bound.

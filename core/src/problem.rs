@@ -5,7 +5,7 @@ mod ledger;
 pub use ledger::{Assumption, Ledger};
 
 use crate::code::{Code, Level, Lift};
-use crate::units::{self, Angle, Length, Ratio};
+use crate::units::{self, Angle, Length, Pressure, Ratio};
 use std::fmt;
 
 /// One of the two ends of a line; A is the one nearer the pressure source.
@@ -85,6 +85,8 @@ pub enum Value {
     Length(Length),
     /// An angle.
     Angle(Angle),
+    /// A pressure or stress.
+    Pressure(Pressure),
     /// A plain ratio.
     Ratio(Ratio),
     /// A count.
@@ -107,6 +109,7 @@ impl fmt::Display for Value {
             Value::Nothing => f.write_str("nothing"),
             Value::Length(value) => f.write_str(&units::length_text(*value)),
             Value::Angle(value) => f.write_str(&units::angle_text(*value)),
+            Value::Pressure(value) => write!(f, "{} MPa", units::to_mpa(*value)),
             Value::Ratio(value) => write!(f, "{}", value.value),
             Value::Count(count) => write!(f, "{count}"),
             Value::Text(text) => f.write_str(text),

@@ -1,7 +1,10 @@
 //! Springback from trial bends: how much further a bend must be taken so that the wanted angle remains.
 
+mod mechanics;
 #[cfg(test)]
 mod tests;
+
+pub use mechanics::{Hardening, HeldBend, Mechanics};
 
 use crate::bounds;
 use crate::code::Code;

@@ -1,4 +1,5 @@
-//! The normal distribution, as far as a length with a stated chance needs it.
+//! Distributions: the normal one for a length with a stated chance, Student's for what trial bends tell; the gamma
+//! function.
 
 #[cfg(test)]
 mod tests;
@@ -92,4 +93,22 @@ pub(crate) fn normal_quantile(chance: f64) -> f64 {
     let r = math::sqrt(-math::ln(tail));
     let z = if r <= 5.0 { quotient(&NEAR_TAIL, r - 1.6) } else { quotient(&FAR_TAIL, r - 5.0) };
     if from_middle < 0.0 { -z } else { z }
+}
+
+/// Natural logarithm of the gamma function for a positive argument: Stirling's series from 12 on, brought there by the
+/// recurrence. The terms left out are below 1e-16.
+pub(crate) fn ln_gamma(x: f64) -> f64 {
+    const HALF_LN_TWO_PI: f64 = 0.918_938_533_204_672_8;
+    let (mut z, mut product) = (x, 1.0);
+    while z < 12.0 {
+        product *= z;
+        z += 1.0;
+    }
+    let inverse = 1.0 / z;
+    let square = inverse * inverse;
+    // B(2k) / (2k (2k - 1)).
+    let series = inverse
+        * (1.0 / 12.0
+            + square * (-1.0 / 360.0 + square * (1.0 / 1260.0 + square * (-1.0 / 1680.0 + square / 1188.0))));
+    (z - 0.5) * math::ln(z) - z + HALF_LN_TWO_PI + series - math::ln(product)
 }

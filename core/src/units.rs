@@ -53,6 +53,8 @@ pub type Mass = uom::si::mass::Mass<Base, f64>;
 pub type MassDensity = uom::si::mass_density::MassDensity<Base, f64>;
 /// A pressure or stress, MPa inside.
 pub type Pressure = uom::si::pressure::Pressure<Base, f64>;
+/// A bending moment, N mm inside.
+pub type Moment = uom::si::torque::Torque<Base, f64>;
 /// A plain ratio.
 pub type Ratio = uom::si::ratio::Ratio<Base, f64>;
 /// A volume, mm3 inside.
@@ -91,6 +93,30 @@ pub fn deg(value: f64) -> Angle {
 #[must_use]
 pub fn rad(value: f64) -> Angle {
     Angle::new::<uom::si::angle::radian>(value)
+}
+
+/// A pressure or stress of `value` megapascals.
+#[must_use]
+pub fn mpa(value: f64) -> Pressure {
+    Pressure::new::<uom::si::pressure::megapascal>(value)
+}
+
+/// The number of megapascals in a pressure or stress, bit for bit what [`mpa`] was given.
+#[must_use]
+pub fn to_mpa(pressure: Pressure) -> f64 {
+    pressure.value
+}
+
+/// A bending moment of `value` newton millimeters.
+#[must_use]
+pub fn n_mm(value: f64) -> Moment {
+    Moment { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value }
+}
+
+/// The number of newton millimeters in a bending moment.
+#[must_use]
+pub fn to_n_mm(moment: Moment) -> f64 {
+    moment.value
 }
 
 /// A plain ratio, 1 = the whole.
