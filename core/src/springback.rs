@@ -1,9 +1,14 @@
 //! Springback from trial bends: how much further a bend must be taken so that the wanted angle remains.
 
+mod advice;
+mod fit;
+mod line;
 mod mechanics;
 #[cfg(test)]
 mod tests;
 
+pub use advice::Advice;
+pub use fit::{Fit, Prior};
 pub use mechanics::{Hardening, HeldBend, Mechanics};
 
 use crate::bounds;

@@ -5,6 +5,7 @@
 mod tests;
 
 use crate::math;
+use std::f64::consts::PI;
 
 /// Coefficients of algorithm AS 241 (Wichura, Applied Statistics 37, 1988; written from memory, checked against SciPy's
 /// quantiles to 1e-15): numerator and denominator, constant term first.
@@ -111,4 +112,47 @@ pub(crate) fn ln_gamma(x: f64) -> f64 {
         * (1.0 / 12.0
             + square * (-1.0 / 360.0 + square * (1.0 / 1260.0 + square * (-1.0 / 1680.0 + square / 1188.0))));
     (z - 0.5) * math::ln(z) - z + HALF_LN_TWO_PI + series - math::ln(product)
+}
+
+/// The chance that a variable of Student's distribution with whole degrees of freedom lies within `tan(angle) sqrt(dof)`
+/// of zero: the finite sums for odd and even numbers.
+fn student_within(angle: f64, dof: u32) -> f64 {
+    let (sine, cosine) = math::sin_cos(angle);
+    let square = cosine * cosine;
+    let odd = dof % 2 == 1;
+    // Terms in falling order of the power, from the innermost factor outward.
+    let mut sum = 0.0;
+    let mut k = if odd { 3 } else { 2 };
+    let mut factors = Vec::new();
+    while k < dof {
+        factors.push(f64::from(k - 1) / f64::from(k));
+        k += 2;
+    }
+    for factor in factors.into_iter().rev() {
+        sum = (1.0 + sum) * factor * square;
+    }
+    match (odd, dof) {
+        (true, 1) => 2.0 / PI * angle,
+        (true, _) => 2.0 / PI * (angle + sine * cosine * (1.0 + sum)),
+        (false, _) => sine * (1.0 + sum),
+    }
+}
+
+/// The number within which a variable of Student's distribution stays on both sides with probability `chance`; NaN
+/// outside 0 to 1 and for no degrees of freedom.
+pub(crate) fn student_both_sides(chance: f64, dof: u32) -> f64 {
+    if !(chance > 0.0 && chance < 1.0) || dof == 0 {
+        return f64::NAN;
+    }
+    // Halving the quarter turn until nothing is left of it.
+    let (mut low, mut high) = (0.0, PI / 2.0);
+    for _ in 0..80 {
+        let middle = (low + high) / 2.0;
+        if student_within(middle, dof) < chance {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    math::sqrt(f64::from(dof)) * math::tan((low + high) / 2.0)
 }

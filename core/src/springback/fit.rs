@@ -1,0 +1,308 @@
+//! What trial bends say about springback, with intervals: least squares, and least squares on top of a prior.
+
+use super::line::{Line, inverse};
+use super::{Springback, Trial};
+use crate::bounds;
+use crate::code::Code;
+use crate::error::Error;
+use crate::math::sqrt;
+use crate::problem::{Part, Problem, Value};
+use crate::statistics::student_both_sides;
+use crate::units::{Angle, Ratio, deg, ratio, to_deg};
+
+/// Fewest bends among which an outlier is named, or a bend of the line noticed: with fewer, one odd bend pulls the line
+/// to itself (ours; the test at this number has one degree of freedom or two).
+const ENOUGH: usize = 5;
+/// Chance of naming an outlier, or a bent line, where there is none.
+const FALSE_ALARM: f64 = 0.05;
+
+/// The line through trial bends with its uncertainty. The model: springback = constant + proportional x set, each bend off
+/// by a normal error of the same unknown size.
+///
+/// ```
+/// use linewright::springback::{Fit, Trial};
+/// use linewright::units::{deg, to_deg};
+/// let sets = [20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0];
+/// let gots = [18.4, 28.6, 42.9, 58.2, 72.5, 87.5, 102.2, 117.3];
+/// let trials: Vec<Trial> =
+///     sets.iter().zip(gots).map(|(set, got)| Trial { set: deg(*set), got: deg(got) }).collect();
+/// let fit = Fit::new(&trials)?;
+/// let [low, high] = fit.setting_interval(deg(90.0), 0.95)?.unwrap().map(to_deg);
+/// assert!((low - 92.2639).abs() < 1e-3 && (high - 92.7506).abs() < 1e-3);
+/// # Ok::<(), linewright::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fit {
+    line: Line,
+    dof: u32,
+    trials: Vec<Trial>,
+    prior: Option<Prior>,
+}
+
+/// What is believed about springback before any trial: from mechanics, or from another tube of the kind.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Prior {
+    /// Expected constant part, and how far off it may be (one standard deviation).
+    pub constant: [Angle; 2],
+    /// Expected proportional part, and how far off it may be (one standard deviation).
+    pub proportional: [Ratio; 2],
+    /// Scatter of one bend (one standard deviation), and the number of bends that this belief is worth.
+    pub scatter: Angle,
+    /// Number of bends that the scatter is believed like; at least 1.
+    pub worth: usize,
+}
+
+/// Springback of a trial over its set angle, both in degrees.
+fn point(trial: &Trial) -> (f64, f64) {
+    (to_deg(trial.set), to_deg(trial.set) - to_deg(trial.got))
+}
+
+/// Sums of a set of points: count, x, y, x^2, xy.
+fn sums(points: &[(f64, f64)]) -> [f64; 5] {
+    points
+        .iter()
+        .fold([0.0; 5], |[n, x, y, xx, xy], (px, py)| [n + 1.0, x + px, y + py, xx + px * px, xy + px * py])
+}
+
+impl Fit {
+    /// The line through at least two trials at clearly different angles.
+    ///
+    /// # Errors
+    /// As [`Springback::from_trials`]; `TRIALS_UNUSABLE` also for trials at one angle only.
+    pub fn new(trials: &[Trial]) -> Result<Fit, Error> {
+        let line = Springback::from_trials(trials)?;
+        if line.is_weak() {
+            return Err(Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
+                .got(Value::text("trials at one angle"))
+                .need(Value::text("trials at two clearly different angles, or a prior"))
+                .into());
+        }
+        let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
+        Ok(Fit {
+            dof: dof_of(points.len()),
+            line: least_squares(&points),
+            trials: trials.to_vec(),
+            prior: None,
+        })
+    }
+
+    /// A belief and trials, weighed against each other by how sure each is; no trial at all leaves the belief.
+    ///
+    /// The conjugate rule of a normal line with unknown scatter: precisions add up, and the scatter is that of the belief's
+    /// own bends and of the trials together.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `TRIALS_UNUSABLE` for a trial that did not spring back.
+    pub fn with_prior(prior: Prior, trials: &[Trial]) -> Result<Fit, Error> {
+        let unsure = |value: f64| (value > 0.0).then_some(value);
+        let spread = [
+            unsure(to_deg(bounds::SPRINGBACK_CONSTANT.angle(prior.constant[1])?)),
+            unsure(bounds::SPRINGBACK_PROPORTIONAL.ratio(prior.proportional[1])?.value),
+            unsure(to_deg(bounds::SCATTER.angle(prior.scatter)?)),
+        ];
+        let ([Some(spread_a), Some(spread_b), Some(scatter)], true) = (spread, prior.worth > 0) else {
+            return Err(Problem::new(Code::OutOfRange, Part::Field("prior".to_owned()))
+                .got(Value::Count(prior.worth))
+                .need(Value::text("spreads and a scatter above 0, worth at least 1 bend"))
+                .into());
+        };
+        let constant = to_deg(bounds::SPRINGBACK_CONSTANT.angle(prior.constant[0])?);
+        let slope = bounds::SPRINGBACK_PROPORTIONAL.ratio(prior.proportional[0])?.value;
+        for trial in trials {
+            let (set, got) = (bounds::ANGLE.angle(trial.set)?, bounds::ANGLE.angle(trial.got)?);
+            if to_deg(got) > to_deg(set) {
+                return Err(Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
+                    .got(Value::Angle(got))
+                    .need(Value::text("a bend that springs back"))
+                    .into());
+            }
+        }
+        let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
+        let [n, sx, sy, sxx, sxy] = sums(&points);
+        // Precision of the belief for a scatter of 1.
+        let (pa, pb) = (scatter * scatter / (spread_a * spread_a), scatter * scatter / (spread_b * spread_b));
+        let matrix = inverse([pa + n, pb + sxx, sx]);
+        let right = [pa * constant + sy, pb * slope + sxy];
+        let a = matrix[0] * right[0] + matrix[2] * right[1];
+        let b = matrix[2] * right[0] + matrix[1] * right[1];
+        let dof = u32::try_from(prior.worth + trials.len()).unwrap_or(u32::MAX);
+        // Squares: of the belief's scatter, of the residuals, and of what the belief had to give way.
+        let worth = f64::from(u32::try_from(prior.worth).unwrap_or(u32::MAX));
+        let residual: f64 = points.iter().map(|(x, y)| (y - a - b * x) * (y - a - b * x)).sum();
+        let gave = pa * (a - constant) * (a - constant) + pb * (b - slope) * (b - slope);
+        let square = (worth * scatter * scatter + residual + gave) / f64::from(dof);
+        let line = Line { constant: a, slope: b, matrix, scatter: sqrt(square) };
+        Ok(Fit { line, dof, trials: trials.to_vec(), prior: Some(prior) })
+    }
+
+    /// The springback, for a bench.
+    ///
+    /// # Errors
+    /// `OUT_OF_RANGE` where the line is no springback.
+    pub fn springback(&self) -> Result<Springback, Error> {
+        let line = Springback::new(deg(self.line.constant), ratio(self.line.slope))?;
+        Ok(Springback { trials: self.trials.clone(), ..line })
+    }
+
+    /// Scatter of one bend, one standard deviation; None for two trials without a prior, which lie on any line.
+    #[must_use]
+    pub fn scatter(&self) -> Option<Angle> {
+        (self.dof > 0).then(|| deg(self.line.scatter))
+    }
+
+    /// Standard errors of the constant and of the proportional part.
+    #[must_use]
+    pub fn standard_errors(&self) -> Option<(Angle, Ratio)> {
+        let error = |variance: f64| self.line.scatter * sqrt(variance);
+        (self.dof > 0).then(|| (deg(error(self.line.matrix[0])), ratio(error(self.line.matrix[1]))))
+    }
+
+    /// Interval of the constant part at a chance.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE` for the chance.
+    pub fn constant_interval(&self, chance: f64) -> Result<Option<[Angle; 2]>, Error> {
+        let factor = self.factor(chance)?;
+        let (line, error) = (self.line.constant, self.standard_errors());
+        Ok(error.map(|(a, _)| [deg(line - factor * to_deg(a)), deg(line + factor * to_deg(a))]))
+    }
+
+    /// Interval of the proportional part at a chance.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE` for the chance.
+    pub fn proportional_interval(&self, chance: f64) -> Result<Option<[Ratio; 2]>, Error> {
+        let factor = self.factor(chance)?;
+        let (slope, error) = (self.line.slope, self.standard_errors());
+        Ok(error.map(|(_, b)| [ratio(slope - factor * b.value), ratio(slope + factor * b.value)]))
+    }
+
+    /// Interval of the right setting for a wanted angle at a chance (Fieller's); None for two trials without a prior, and
+    /// where the trials say so little that it has no end.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
+    pub fn setting_interval(&self, wanted: Angle, chance: f64) -> Result<Option<[Angle; 2]>, Error> {
+        let wanted = to_deg(bounds::ANGLE.angle(wanted)?);
+        let factor = self.factor(chance)?;
+        let interval = if self.dof > 0 { self.line.setting_interval(wanted, factor) } else { None };
+        Ok(interval.map(|ends| ends.map(deg)))
+    }
+
+    /// How far the next bend at a setting may land from what the line says, either way, at a chance.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
+    pub fn next_bend(&self, setting: Angle, chance: f64) -> Result<Option<Angle>, Error> {
+        let setting = to_deg(bounds::ANGLE.angle(setting)?);
+        let factor = self.factor(chance)?;
+        Ok((self.dof > 0).then(|| deg(self.line.next_half_width(setting, factor))))
+    }
+
+    /// Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
+    pub fn weight_of_trials(&self, setting: Angle) -> Result<Ratio, Error> {
+        let x = to_deg(bounds::ANGLE.angle(setting)?);
+        let Some(prior) = &self.prior else { return Ok(ratio(1.0)) };
+        let scatter = to_deg(prior.scatter);
+        let share = |spread: f64| spread * spread / (scatter * scatter);
+        let before = share(to_deg(prior.constant[1])) + x * x * share(prior.proportional[1].value);
+        Ok(ratio((1.0 - self.line.leverage(x) / before).clamp(0.0, 1.0)))
+    }
+
+    /// The trial that does not belong to the others, counted from 0; None where none stands out, where there are fewer
+    /// than five, and with a prior.
+    ///
+    /// Each trial is compared with the line through the others, by Student's distribution, allowing for having looked at
+    /// all of them.
+    #[must_use]
+    pub fn outlier(&self) -> Option<usize> {
+        if self.trials.len() < ENOUGH || self.prior.is_some() {
+            return None;
+        }
+        let points: Vec<(f64, f64)> = self.trials.iter().map(point).collect();
+        let looks = f64::from(u32::try_from(points.len()).unwrap_or(u32::MAX));
+        let limit = student_both_sides(1.0 - FALSE_ALARM / looks, dof_of(points.len()) - 1);
+        let distance = |i: usize| {
+            let others: Vec<(f64, f64)> =
+                points.iter().enumerate().filter(|(j, _)| *j != i).map(|(_, point)| *point).collect();
+            let line = least_squares(&others);
+            let (x, y) = points[i];
+            (y - line.at(x)).abs() / line.next_half_width(x, 1.0).max(f64::MIN_POSITIVE)
+        };
+        let spread = |i: usize| {
+            let others = points.iter().enumerate().filter(|(j, _)| *j != i).map(|(_, (x, _))| *x);
+            let (low, high) = others.fold((f64::INFINITY, 0.0_f64), |(l, h), x| (l.min(x), h.max(x)));
+            high - low >= super::SPREAD_DEG
+        };
+        (0..points.len())
+            .filter(|i| spread(*i))
+            .map(|i| (i, distance(i)))
+            .filter(|(_, far)| *far > limit)
+            .max_by(|a, b| a.1.total_cmp(&b.1))
+            .map(|(i, _)| i)
+    }
+
+    /// Whether the trials bend away from a straight line: a square of the angle added to it would be told from nothing.
+    /// None for fewer than five trials at three or more angles, and with a prior.
+    #[must_use]
+    pub fn is_bent(&self) -> Option<bool> {
+        let points: Vec<(f64, f64)> = self.trials.iter().map(point).collect();
+        if points.len() < ENOUGH || self.prior.is_some() {
+            return None;
+        }
+        // The square, made perpendicular to constant and slope by its own line.
+        let line = least_squares(&points);
+        let squares: Vec<(f64, f64)> = points.iter().map(|(x, _)| (*x, x * x)).collect();
+        let across = least_squares(&squares);
+        let left: Vec<(f64, f64)> =
+            points.iter().map(|(x, y)| (x * x - across.at(*x), y - line.at(*x))).collect();
+        let size: f64 = left.iter().map(|(q, _)| q * q).sum();
+        let scale: f64 = squares.iter().map(|(_, q)| q * q).sum();
+        if size <= scale * 1e-12 {
+            return None;
+        }
+        let square = left.iter().map(|(q, y)| q * y).sum::<f64>() / size;
+        let rest: f64 = left.iter().map(|(q, y)| (y - square * q) * (y - square * q)).sum();
+        let dof = dof_of(points.len()) - 1;
+        let error = sqrt(rest / f64::from(dof) / size);
+        Some(square.abs() > student_both_sides(1.0 - FALSE_ALARM, dof) * error)
+    }
+
+    /// Degrees of freedom of its intervals.
+    #[must_use]
+    pub fn degrees_of_freedom(&self) -> usize {
+        self.dof as usize
+    }
+
+    pub(super) fn line(&self) -> &Line {
+        &self.line
+    }
+
+    fn factor(&self, chance: f64) -> Result<f64, Error> {
+        let chance = bounds::CHANCE.ratio(ratio(chance))?.value;
+        Ok(if self.dof > 0 { student_both_sides(chance, self.dof) } else { f64::NAN })
+    }
+}
+
+fn dof_of(points: usize) -> u32 {
+    u32::try_from(points.saturating_sub(2)).unwrap_or(u32::MAX)
+}
+
+/// Least squares, about the middle of the angles so that no digits are lost.
+fn least_squares(points: &[(f64, f64)]) -> Line {
+    let [n, sx, sy, ..] = sums(points);
+    let (mean_x, mean_y) = (sx / n, sy / n);
+    let centered: Vec<(f64, f64)> = points.iter().map(|(x, y)| (x - mean_x, y - mean_y)).collect();
+    let [_, _, _, sxx, sxy] = sums(&centered);
+    let slope = sxy / sxx;
+    let residual: f64 = centered.iter().map(|(x, y)| (y - slope * x) * (y - slope * x)).sum();
+    Line {
+        constant: mean_y - slope * mean_x,
+        slope,
+        matrix: [1.0 / n + mean_x * mean_x / sxx, 1.0 / sxx, -mean_x / sxx],
+        scatter: if n > 2.0 { sqrt(residual / (n - 2.0)) } else { 0.0 },
+    }
+}

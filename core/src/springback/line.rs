@@ -1,0 +1,56 @@
+//! A straight line with the uncertainty of its two parts: what trial bends, or a prior and trial bends, leave of it.
+
+use crate::math::sqrt;
+
+/// Inverse of a symmetric matrix [[a, c], [c, b]] as (a, b, c).
+pub(super) fn inverse([a, b, c]: [f64; 3]) -> [f64; 3] {
+    let determinant = a * b - c * c;
+    [b / determinant, a / determinant, -c / determinant]
+}
+
+/// A line `y = constant + slope x` whose parts are uncertain: covariance `scale^2 x matrix`, distribution Student's with
+/// `factor` as its two-sided number.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Line {
+    pub(super) constant: f64,
+    pub(super) slope: f64,
+    /// Variances of constant and slope, and their covariance, for a scatter of 1.
+    pub(super) matrix: [f64; 3],
+    /// Scatter of one bend.
+    pub(super) scatter: f64,
+}
+
+impl Line {
+    pub(super) fn at(&self, x: f64) -> f64 {
+        self.constant + self.slope * x
+    }
+
+    /// Variance of the line at `x` for a scatter of 1.
+    pub(super) fn leverage(&self, x: f64) -> f64 {
+        let [a, b, ab] = self.matrix;
+        a + x * (2.0 * ab + x * b)
+    }
+
+    /// Half width of one more bend at `x`.
+    pub(super) fn next_half_width(&self, x: f64, factor: f64) -> f64 {
+        factor * self.scatter * sqrt(1.0 + self.leverage(x).max(0.0))
+    }
+
+    /// Fieller's interval of the `x` for which `x - y(x)` is `wanted`: all `x` for which that value does not lie further
+    /// from `wanted` than the line's own half width. None where it is not bounded.
+    pub(super) fn setting_interval(&self, wanted: f64, factor: f64) -> Option<[f64; 2]> {
+        // ((1 - b) x - (a + wanted))^2 = f^2 (v_a + 2 x v_ab + x^2 v_b), as p x^2 - 2 q x + r = 0.
+        let f = factor * self.scatter;
+        let [a, b, ab] = self.matrix.map(|v| v * f * f);
+        let (rest, target) = (1.0 - self.slope, self.constant + wanted);
+        let p = rest * rest - b;
+        let q = rest * target + ab;
+        let r = target * target - a;
+        let under = q * q - p * r;
+        if p <= 0.0 || under < 0.0 {
+            return None;
+        }
+        let root = sqrt(under);
+        Some([(q - root) / p, (q + root) / p])
+    }
+}

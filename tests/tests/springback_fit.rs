@@ -1,0 +1,307 @@
+//! What trial bends say: against another implementation, published numbers of Student's distribution, and simulation.
+
+use linewright::springback::{Fit, Prior, Trial};
+use linewright::units::{Angle, deg, ratio, to_deg};
+use std::error::Error;
+use std::fs;
+
+type Outcome = Result<(), Box<dyn Error>>;
+
+fn trials(sets: &[f64], gots: &[f64]) -> Vec<Trial> {
+    sets.iter().zip(gots).map(|(set, got)| Trial { set: deg(*set), got: deg(*got) }).collect()
+}
+
+/// NumPy and SciPy: normal equations, Student's numbers, root finding on the definition of the setting's interval.
+#[test]
+fn intervals_are_those_of_another_implementation() -> Outcome {
+    let text = fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/tables/bending/fit_reference.csv"))?;
+    let (mut rows, mut blended) = (0, 0);
+    for line in text.lines().skip(1) {
+        let cells: Vec<&str> = line.split(',').collect();
+        let list = |cell: &str| -> Result<Vec<f64>, std::num::ParseFloatError> {
+            cell.split(';').filter(|item| !item.is_empty()).map(str::parse).collect()
+        };
+        let bends = trials(&list(cells[0])?, &list(cells[1])?);
+        let (wanted, chance) = (deg(cells[2].parse()?), cells[3].parse::<f64>()?);
+        let prior = list(cells[4])?;
+        let fit = match prior[..] {
+            [a, sa, b, sb, scatter, worth] => {
+                blended += 1;
+                #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a small count")]
+                let worth = worth as usize;
+                let constant = [deg(a), deg(sa)];
+                let proportional = [ratio(b), ratio(sb)];
+                Fit::with_prior(Prior { constant, proportional, scatter: deg(scatter), worth }, &bends)?
+            }
+            _ => Fit::new(&bends)?,
+        };
+        let expected = cells[5..].iter().map(|cell| cell.parse::<f64>()).collect::<Result<Vec<_>, _>>()?;
+        let springback = fit.springback()?;
+        let [low, high] = fit.setting_interval(wanted, chance)?.ok_or("no interval")?.map(to_deg);
+        let setting = deg((to_deg(wanted) + expected[0]) / (1.0 - expected[1]));
+        let next = fit.next_bend(setting, chance)?.ok_or("no scatter")?;
+        let ours = [
+            to_deg(springback.constant()),
+            springback.proportional().value,
+            to_deg(fit.scatter().ok_or("no scatter")?),
+            low,
+            high,
+            to_deg(next),
+        ];
+        for (ours, expected) in ours.iter().zip(&expected) {
+            assert!(
+                (ours - expected).abs() <= 1e-7 * expected.abs().max(1.0),
+                "{line}: {ours} for {expected}"
+            );
+        }
+        rows += 1;
+    }
+    assert!(rows == 120 && blended > 30 && blended < 100, "{rows} rows, {blended} with a prior");
+    Ok(())
+}
+
+/// A set computed apart: eight bends, and the two outer ones of them.
+#[test]
+fn a_worked_set_agrees() -> Outcome {
+    let sets = [20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0];
+    let gots = [18.4, 28.6, 42.9, 58.2, 72.5, 87.5, 102.2, 117.3];
+    let fit = Fit::new(&trials(&sets, &gots))?;
+    let near = |ours: f64, expected: f64| assert!((ours - expected).abs() < 5e-7, "{ours} for {expected}");
+    let springback = fit.springback()?;
+    near(to_deg(springback.constant()), 1.248_899_755_501);
+    near(springback.proportional().value, 0.013_594_132_029);
+    near(to_deg(fit.scatter().ok_or("scatter")?), 0.224_207_378_682);
+    let (_, slope_error) = fit.standard_errors().ok_or("errors")?;
+    near(slope_error.value, 0.002_370_359_49);
+    let [low, high] = fit.constant_interval(0.95)?.ok_or("interval")?.map(to_deg);
+    near(low, 0.808_729_979_025);
+    near(high, 1.689_069_531_978);
+    let [low, high] = fit.proportional_interval(0.95)?.ok_or("interval")?.map(|share| share.value);
+    near(low, 0.007_794_071_302);
+    near(high, 0.019_394_192_757);
+    near(to_deg(springback.setting(deg(90.0))?), 92.506_445);
+    near(to_deg(springback.setting(deg(45.0))?), 46.886_278);
+    let next = fit.next_bend(springback.setting(deg(90.0))?, 0.95)?.ok_or("scatter")?;
+    near(to_deg(next), 0.598_832);
+    let two = Fit::new(&trials(&[20.0, 120.0], &[18.4, 117.3]))?;
+    assert!(two.scatter().is_none() && two.setting_interval(deg(90.0), 0.95)?.is_none());
+    assert!(
+        two.outlier().is_none()
+            && two.is_bent().is_none()
+            && two.advice(&[deg(90.0)], deg(0.5), 0.95, &[deg(45.0)]).is_err()
+    );
+    near(to_deg(two.springback()?.constant()), 1.38);
+    Ok(())
+}
+
+/// A uniform number in (0, 1), from a counter (splitmix64), and a normal one by Box and Muller's method.
+fn uniform(counter: u64) -> f64 {
+    let mut z = counter.wrapping_add(1).wrapping_mul(0x9E37_79B9_7F4A_7C15);
+    z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+    z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+    z ^= z >> 31;
+    #[expect(clippy::cast_precision_loss, reason = "53 bits are exact")]
+    let share = (z >> 11) as f64;
+    (share + 0.5) / 9_007_199_254_740_992.0
+}
+
+fn normal(counter: u64) -> f64 {
+    (-2.0 * uniform(2 * counter).ln()).sqrt() * (std::f64::consts::TAU * uniform(2 * counter + 1)).cos()
+}
+
+fn holds(interval: [Angle; 2], truth: f64) -> bool {
+    (to_deg(interval[0])..=to_deg(interval[1])).contains(&truth)
+}
+
+/// Every interval covers the truth in 95 of 100 cases, within one: constant, setting, next bend; with three to eight bends.
+#[test]
+fn intervals_cover_as_often_as_they_say() -> Outcome {
+    const RUNS: u64 = 20_000;
+    for (round, sets) in [
+        vec![20.0, 60.0, 120.0],
+        vec![30.0, 30.0, 90.0, 90.0],
+        vec![20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0],
+    ]
+    .iter()
+    .enumerate()
+    {
+        let (a, b, sigma) = (1.2, 0.015, 0.2);
+        let right = (75.0 + a) / (1.0 - b);
+        let mut covered = [0_u32; 4];
+        for run in 0..RUNS {
+            let at = (u64::try_from(round)? * RUNS + run) * 32;
+            let gots: Vec<f64> =
+                (at..).zip(sets).map(|(i, set)| set - (a + b * set + sigma * normal(i))).collect();
+            let fit = Fit::new(&trials(sets, &gots))?;
+            let next = right - (a + b * right + sigma * normal(at + 20));
+            let expected = fit
+                .springback()
+                .map(|line| right - (to_deg(line.constant()) + line.proportional().value * right));
+            let half = to_deg(fit.next_bend(deg(right), 0.95)?.ok_or("scatter")?);
+            let setting = fit.setting_interval(deg(75.0), 0.95)?;
+            covered[0] += u32::from(fit.constant_interval(0.95)?.is_some_and(|i| holds(i, a)));
+            let slope = fit.proportional_interval(0.95)?.ok_or("slope")?.map(|share| share.value);
+            covered[1] += u32::from((slope[0]..=slope[1]).contains(&b));
+            // An interval without an end holds everything.
+            covered[2] += u32::from(setting.is_none_or(|interval| holds(interval, right)));
+            covered[3] += u32::from(expected.map_or(true, |expected| (next - expected).abs() <= half));
+        }
+        #[expect(clippy::cast_precision_loss, reason = "small counts")]
+        let shares = covered.map(|count| f64::from(count) / RUNS as f64);
+        println!("{} bends: {shares:?}", sets.len());
+        assert!(shares.iter().all(|share| (share - 0.95).abs() <= 0.01), "{} bends: {shares:?}", sets.len());
+    }
+    Ok(())
+}
+
+/// With a prior the promise is kept on average over what the prior believes, not for every single truth.
+#[test]
+fn blended_intervals_cover_on_average_over_their_prior() -> Outcome {
+    const RUNS: u64 = 30_000;
+    let (worth, scatter) = (4, 0.3);
+    for count in [0, 1, 2, 4] {
+        let mut covered = 0_u32;
+        for run in 0..RUNS {
+            let at = (count * RUNS + run) * 64;
+            // The scatter that the prior believes in: its square is worth x scatter^2 over a chi-square number.
+            let chi: f64 = (0..worth).map(|i| normal(at + i) * normal(at + i)).sum();
+            let sigma = scatter * (4.0 / chi).sqrt();
+            // Spreads are stated for the believed scatter; a truth is drawn with its own.
+            let a = 1.0 + 0.4 * sigma / scatter * normal(at + 10);
+            let b = 0.015 + 0.004 * sigma / scatter * normal(at + 11);
+            let bends: Vec<Trial> = (0..count)
+                .map(|i| {
+                    #[expect(clippy::cast_precision_loss, reason = "small counts")]
+                    let set = 40.0 + 25.0 * i as f64;
+                    let got = set - (a + b * set + sigma * normal(at + 20 + i));
+                    Trial { set: deg(set), got: deg(got.clamp(0.0, set)) }
+                })
+                .collect();
+            let prior = Prior {
+                constant: [deg(1.0), deg(0.4)],
+                proportional: [ratio(0.015), ratio(0.004)],
+                scatter: deg(scatter),
+                worth: 4,
+            };
+            let fit = Fit::with_prior(prior, &bends)?;
+            let right = (90.0 + a) / (1.0 - b);
+            covered += u32::from(
+                fit.setting_interval(deg(90.0), 0.95)?.is_none_or(|interval| holds(interval, right)),
+            );
+        }
+        #[expect(clippy::cast_precision_loss, reason = "small counts")]
+        let share = f64::from(covered) / RUNS as f64;
+        println!("{count} bends and a prior: {share}");
+        assert!((share - 0.95).abs() <= 0.01, "{count} bends: {share}");
+    }
+    Ok(())
+}
+
+#[test]
+fn trials_outweigh_the_prior_as_they_grow() -> Outcome {
+    let prior = Prior {
+        constant: [deg(0.5), deg(0.5)],
+        proportional: [ratio(0.01), ratio(0.005)],
+        scatter: deg(0.3),
+        worth: 2,
+    };
+    let mut last = -1.0;
+    for count in 0..8_u32 {
+        let sets: Vec<f64> = (0..count).map(|i| 30.0 + 12.0 * f64::from(i)).collect();
+        let gots: Vec<f64> = sets.iter().map(|set| set - 1.2 - 0.015 * set).collect();
+        let fit = Fit::with_prior(prior, &trials(&sets, &gots))?;
+        let weight = fit.weight_of_trials(deg(80.0))?.value;
+        assert!(weight > last, "{count}: {weight}");
+        last = weight;
+        if count == 0 {
+            assert!(weight.abs() < 1e-12 && (to_deg(fit.springback()?.constant()) - 0.5).abs() < 1e-12);
+        }
+    }
+    assert!(last > 0.9 && last < 1.0);
+    Ok(())
+}
+
+#[test]
+fn the_odd_bend_is_named_and_false_alarms_are_rare() -> Outcome {
+    const RUNS: u64 = 4_000;
+    let sets = [30.0, 45.0, 60.0, 75.0, 90.0, 105.0];
+    let (mut named, mut alarms, mut bent) = (0_u32, 0_u32, 0_u32);
+    for run in 0..RUNS {
+        let at = run * 32;
+        let good: Vec<f64> =
+            (at..).zip(sets).map(|(i, set)| set - (1.2 + 0.015 * set + 0.1 * normal(i))).collect();
+        let fit = Fit::new(&trials(&sets, &good))?;
+        alarms += u32::from(fit.outlier().is_some());
+        bent += u32::from(fit.is_bent() == Some(true));
+        let mut bad = good.clone();
+        bad[3] -= 1.5;
+        named += u32::from(Fit::new(&trials(&sets, &bad)).is_ok_and(|fit| fit.outlier() == Some(3)));
+    }
+    #[expect(clippy::cast_precision_loss, reason = "small counts")]
+    let share = |count: u32| f64::from(count) / RUNS as f64;
+    println!("named {}, false alarms {}, bent {}", share(named), share(alarms), share(bent));
+    assert!(share(named) > 0.9 && share(alarms) < 0.06 && (share(bent) - 0.05).abs() < 0.012);
+    let curved: Vec<f64> = sets.iter().map(|set| set - (0.5 + 0.0003 * set * set)).collect();
+    assert_eq!(Fit::new(&trials(&sets, &curved))?.is_bent(), Some(true));
+    Ok(())
+}
+
+/// All multisets of a size, tried one by one.
+fn brute(fit: &Fit, count: usize, candidates: &[f64], width: &dyn Fn(&Fit, &[f64]) -> f64) -> f64 {
+    let mut best = f64::INFINITY;
+    let mut places = vec![0_usize; count];
+    loop {
+        let angles: Vec<f64> = places.iter().map(|i| candidates[*i]).collect();
+        best = best.min(width(fit, &angles));
+        let Some(up) = (0..count).rev().find(|i| places[*i] + 1 < candidates.len()) else { return best };
+        let next = places[up] + 1;
+        places[up..].fill(next);
+    }
+}
+
+/// The half width after more bends, computed here from the normal equations and a printed table of Student's numbers.
+#[test]
+fn advice_is_the_best_of_all_choices() -> Outcome {
+    // Two-sided 95 %: degrees of freedom 2 to 9 (any statistics handbook).
+    let student = [4.302_653, 3.182_446, 2.776_445, 2.570_582, 2.446_912, 2.364_624, 2.306_004, 2.262_157];
+    let sets = [30.0, 50.0, 70.0, 90.0];
+    let gots = [28.3, 48.1, 67.6, 87.5];
+    let fit = Fit::new(&trials(&sets, &gots))?;
+    let candidates = [20.0, 45.0, 60.0, 90.0, 120.0];
+    let wanted = [35.0, 110.0];
+    let line = fit.springback()?;
+    let (a, b) = (to_deg(line.constant()), line.proportional().value);
+    let scatter = to_deg(fit.scatter().ok_or("scatter")?);
+    let width = |_: &Fit, more: &[f64]| {
+        let all: Vec<f64> = sets.iter().chain(more).copied().collect();
+        #[expect(clippy::cast_precision_loss, reason = "small counts")]
+        let n = all.len() as f64;
+        let mean = all.iter().sum::<f64>() / n;
+        let sxx: f64 = all.iter().map(|x| (x - mean) * (x - mean)).sum();
+        let at = |w: f64| (w + a) / (1.0 - b);
+        let worst = wanted.iter().map(|w| 1.0 / n + (at(*w) - mean).powi(2) / sxx).fold(0.0, f64::max);
+        student[all.len() - 4] * scatter * worst.sqrt() / (1.0 - b)
+    };
+    for count in 1..=4 {
+        let best = brute(&fit, count, &candidates, &width);
+        // Asking for just what the best choice gives must find it, and with no more bends.
+        let advice = fit.advice(&wanted.map(deg), deg(best * 1.000_01), 0.95, &candidates.map(deg))?;
+        assert!(advice.is_enough && advice.angles.len() <= count, "{count}: {advice:?}, best {best}");
+        assert!(
+            (to_deg(advice.reaches)
+                - width(&fit, &advice.angles.iter().map(|x| to_deg(*x)).collect::<Vec<_>>()))
+            .abs()
+                < 1e-5
+        );
+        if advice.angles.len() == count {
+            assert!(
+                (to_deg(advice.reaches) / best - 1.0).abs() < 1e-5,
+                "{count}: {} for {best}",
+                to_deg(advice.reaches)
+            );
+        }
+    }
+    let hopeless = fit.advice(&[deg(90.0)], deg(0.001), 0.99, &candidates.map(deg))?;
+    assert!(!hopeless.is_enough && hopeless.angles.len() == 12);
+    Ok(())
+}
