@@ -6,7 +6,7 @@ use crate::error::Error;
 use crate::flare::Flare;
 use crate::problem::{Part, Problem, Value};
 use crate::source::printable;
-use crate::springback::Springback;
+use crate::springback::{Mechanics, Springback};
 use crate::units::{Length, mm};
 
 /// Working clearance around a flare tool where the bench states none (common practice, no source).
@@ -18,6 +18,7 @@ pub const DEFAULT_BACK_OFF_MM: f64 = 3.0;
 pub struct Former {
     as_formed: Length,
     grip: Length,
+    groove: Option<Length>,
 }
 
 impl Former {
@@ -27,7 +28,41 @@ impl Former {
     /// # Errors
     /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
     pub fn new(as_formed: Length, grip: Length) -> Result<Former, Error> {
-        Ok(Former { as_formed: bounds::RADIUS.length(as_formed)?, grip: bounds::GRIP.length(grip)? })
+        Ok(Former {
+            as_formed: bounds::RADIUS.length(as_formed)?,
+            grip: bounds::GRIP.length(grip)?,
+            groove: None,
+        })
+    }
+
+    /// A former described by the center-line radius of its groove, for a tube whose material data are known: the radius as
+    /// formed is computed, and the plan says so. A test piece is better.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also where nothing of the bend would remain.
+    ///
+    /// ```
+    /// use linewright::Former;
+    /// use linewright::springback::{Hardening, Mechanics};
+    /// use linewright::units::{inch, mm, mpa, to_mm};
+    /// let law = Hardening::PerfectlyPlastic { yield_strength: mpa(250.0) };
+    /// let tube = Mechanics::new(inch(3.0 / 16.0), inch(0.028), mpa(207_000.0), law)?;
+    /// let former = Former::of_groove(mm(14.2875), mm(20.0), &tube)?;
+    /// assert!((to_mm(former.as_formed()) - 14.441).abs() < 5e-4);
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    pub fn of_groove(groove: Length, grip: Length, tube: &Mechanics) -> Result<Former, Error> {
+        let formed = tube.bend(groove)?.formed_radius().ok_or_else(|| {
+            let need = Value::text("a groove tight enough for the tube to keep some of the bend");
+            Error::field(Code::OutOfRange, "groove", Value::Length(groove), need)
+        })?;
+        Ok(Former { groove: Some(groove), ..Former::new(formed, grip)? })
+    }
+
+    /// Radius of the groove's center line, where the radius as formed was computed from it.
+    #[must_use]
+    pub fn groove(&self) -> Option<Length> {
+        self.groove
     }
 
     /// Centerline radius after springback.

@@ -120,6 +120,8 @@ pub const TANGENT_MODULUS: Bound = bound("tangent_modulus", 0.0, 500_000.0, "MPa
 pub const HARDENING_EXPONENT: Bound = bound("hardening_exponent", 0.0, 0.9, "1", "metals");
 /// Radius that a tube is held at while it is bent.
 pub const HELD_RADIUS: Bound = bound("radius", 1.0, 1_000_000.0, "mm", "flatter is straight");
+/// Scatter of a material's data, as a share.
+pub const SCATTER_SHARE: Bound = bound("scatter", 0.0, 0.8, "1", "more is no knowledge");
 /// Scatter of one bend.
 pub const SCATTER: Bound = bound("scatter", 0.0, 10.0, "deg", "beyond it nothing repeats");
 /// Arm of a bending tool along which the moment falls to zero.

@@ -139,6 +139,8 @@ pub enum Code {
     Deferred = 319,
     FlareSlipped = 320,
     ClipInBend = 321,
+    SpringbackEstimated = 322,
+    RadiusEstimated = 323,
     SeatUnknown = 401,
     FlareSeatMismatch = 402,
     Single45Refused = 403,

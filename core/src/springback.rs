@@ -9,7 +9,7 @@ mod tests;
 
 pub use advice::Advice;
 pub use fit::{Fit, Prior};
-pub use mechanics::{Hardening, HeldBend, Mechanics};
+pub use mechanics::{Hardening, HeldBend, MaterialScatter, Mechanics};
 
 use crate::bounds;
 use crate::code::Code;
@@ -34,6 +34,32 @@ pub struct Trial {
     pub got: Angle,
 }
 
+/// What a springback rests on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Basis {
+    /// Its two parts were given.
+    Given,
+    /// Trial bends.
+    Trials,
+    /// Mechanics and material data, without a trial bend.
+    Mechanics,
+    /// A prior and trial bends together.
+    Blend,
+}
+
+impl Basis {
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Basis::Given => "given",
+            Basis::Trials => "trials",
+            Basis::Mechanics => "mechanics",
+            Basis::Blend => "blend",
+        }
+    }
+}
+
 /// Springback as a straight line over the set angle: `springback = constant + proportional x set`.
 ///
 /// An estimate: it holds for this tube on this former, near the angles of the trials.
@@ -50,6 +76,7 @@ pub struct Springback {
     constant: Angle,
     proportional: Ratio,
     trials: Vec<Trial>,
+    basis: Basis,
 }
 
 impl Springback {
@@ -62,6 +89,7 @@ impl Springback {
             constant: bounds::SPRINGBACK_CONSTANT.angle(constant)?,
             proportional: bounds::SPRINGBACK_PROPORTIONAL.ratio(proportional)?,
             trials: Vec::new(),
+            basis: Basis::Given,
         })
     }
 
@@ -124,7 +152,7 @@ impl Springback {
             );
             unusable(&text, "larger bends that spring back more than smaller ones: measure the trials again")
         })?;
-        Ok(Springback { trials: trials.to_vec(), ..line })
+        Ok(Springback { trials: trials.to_vec(), basis: Basis::Trials, ..line })
     }
 
     /// The part that does not depend on the angle.
@@ -137,6 +165,18 @@ impl Springback {
     #[must_use]
     pub fn proportional(&self) -> Ratio {
         self.proportional
+    }
+
+    /// What it rests on.
+    #[must_use]
+    pub fn basis(&self) -> Basis {
+        self.basis
+    }
+
+    /// The same line, resting on something else.
+    fn resting_on(mut self, basis: Basis) -> Springback {
+        self.basis = basis;
+        self
     }
 
     /// The trials it was fitted to; empty where the parts were given.

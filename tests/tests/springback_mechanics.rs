@@ -1,6 +1,6 @@
 //! The moment integral: against quadrature, against figures computed apart, and in its limits.
 
-use linewright::springback::{Hardening, Mechanics};
+use linewright::springback::{Basis, Fit, Hardening, MaterialScatter, Mechanics, Trial};
 use linewright::units::{deg, mm, mpa, ratio, to_deg, to_mm, to_n_mm};
 use std::error::Error;
 use std::f64::consts::PI;
@@ -133,4 +133,31 @@ fn what_is_no_material_is_refused() {
     assert_eq!(bad(4.75, 0.7, 207_000.0, f64::NAN), Some("NOT_A_NUMBER"));
     let tube = plastic(4.75, 0.7, 250.0);
     assert!(tube.is_ok_and(|tube| tube.bend(mm(2.3)).is_err() && tube.bend(mm(f64::INFINITY)).is_err()));
+}
+
+/// The interval of the setting holds what any material within the scatter would need; and the estimate marks the plan.
+#[test]
+fn the_scatter_of_the_material_is_an_interval() -> Outcome {
+    let tube = plastic(4.7625, 0.7112, 250.0)?;
+    let scatter = MaterialScatter { strength: ratio(0.2), modulus: ratio(0.05) };
+    let [low, high] = tube.setting_range(mm(14.2875), mm(10.0), deg(90.0), scatter)?.map(to_deg);
+    let estimate = to_deg(tube.bend(mm(14.2875))?.springback(mm(10.0))?.setting(deg(90.0))?);
+    assert!(low < estimate && estimate < high);
+    for strength in [0.8, 0.9, 1.0, 1.1, 1.2] {
+        for modulus in [0.95, 1.0, 1.05] {
+            let law = Hardening::PerfectlyPlastic { yield_strength: mpa(250.0 * strength) };
+            let other = Mechanics::new(mm(4.7625), mm(0.7112), mpa(207_000.0 * modulus), law)?;
+            let setting = to_deg(other.bend(mm(14.2875))?.springback(mm(10.0))?.setting(deg(90.0))?);
+            assert!((low - 1e-9..=high + 1e-9).contains(&setting), "{setting} in {low} to {high}");
+        }
+    }
+    let prior = tube.prior(mm(14.2875), mm(10.0), scatter, deg(0.3), 2)?;
+    let fit = Fit::with_prior(prior, &[Trial { set: deg(90.0), got: deg(87.0) }])?;
+    let blended = fit.springback()?;
+    assert_eq!((blended.basis(), fit.degrees_of_freedom()), (Basis::Blend, 3));
+    // One trial of 3 degrees pulls the estimate of about 1.6 toward itself, and not beyond.
+    let at = to_deg(blended.constant()) + 90.0 * blended.proportional().value;
+    assert!(at > estimate - 90.0 && at < 3.0, "{at}");
+    assert!(fit.weight_of_trials(deg(90.0))?.value > 0.5);
+    Ok(())
 }

@@ -316,6 +316,20 @@ pub static TABLE: &[CodeRow] = &[
         "a clip position falls into a bend",
         "moving the clip onto the nearer straight",
     ),
+    tell(
+        Code::SpringbackEstimated,
+        "SPRINGBACK_ESTIMATED",
+        Caution,
+        "the settings rest on mechanics and material data, not on a trial bend",
+        "two trial bends of this tube on this former",
+    ),
+    tell(
+        Code::RadiusEstimated,
+        "RADIUS_ESTIMATED",
+        Caution,
+        "the radius as formed was computed from the former's groove and material data, not measured",
+        "a test piece bent on this former and measured",
+    ),
     stop(
         Code::SeatUnknown,
         "SEAT_UNKNOWN",

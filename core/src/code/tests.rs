@@ -48,6 +48,8 @@ const PROMISED: &[(u16, &str, Level, Lift)] = &[
     (319, "DEFERRED", Level::Stop, Lift::Fact),
     (320, "FLARE_SLIPPED", Level::Caution, Lift::Fact),
     (321, "CLIP_IN_BEND", Level::Note, Lift::Fact),
+    (322, "SPRINGBACK_ESTIMATED", Level::Caution, Lift::Fact),
+    (323, "RADIUS_ESTIMATED", Level::Caution, Lift::Fact),
     (401, "SEAT_UNKNOWN", Level::Stop, Lift::Fact),
     (402, "FLARE_SEAT_MISMATCH", Level::Stop, Lift::Fact),
     (403, "SINGLE_45_REFUSED", Level::Refuse, Lift::Never),

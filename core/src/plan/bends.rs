@@ -6,6 +6,7 @@ use crate::bend::{Bend, Making};
 use crate::code::Code;
 use crate::line::Line;
 use crate::problem::{Part, Problem, Side, Value};
+use crate::springback::Basis;
 use crate::tube::Tube;
 use crate::units::{Angle, Length, Rounding, deg, length_text, mm, round_length, to_deg, to_mm};
 
@@ -108,8 +109,15 @@ fn setting(bench: &Bench, bend: &Bend) -> Option<Angle> {
 }
 
 fn note_settings(bench: &Bench, planned: &[PlannedBend], problems: &mut Vec<Problem>) {
+    let on_former = |b: &PlannedBend| b.making == Making::Former && is_formers(bench, b.radius);
+    if let (Some(groove), true) = (bench.former().groove(), planned.iter().any(on_former)) {
+        problems.push(Problem::new(Code::RadiusEstimated, Part::Line).got(Value::Length(groove)));
+    }
     let Some(springback) = bench.springback() else { return };
     let made: Vec<_> = planned.iter().filter_map(|b| Some((b.number, b.setting?))).collect();
+    if springback.basis() == Basis::Mechanics && !made.is_empty() {
+        problems.push(Problem::new(Code::SpringbackEstimated, Part::Line));
+    }
     if springback.is_weak() && !made.is_empty() {
         problems.push(Problem::new(Code::SpringbackWeak, Part::Line));
     }

@@ -1,7 +1,7 @@
 //! What trial bends say about springback, with intervals: least squares, and least squares on top of a prior.
 
 use super::line::{Line, inverse};
-use super::{Springback, Trial};
+use super::{Basis, Springback, Trial};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
@@ -141,7 +141,12 @@ impl Fit {
     /// `OUT_OF_RANGE` where the line is no springback.
     pub fn springback(&self) -> Result<Springback, Error> {
         let line = Springback::new(deg(self.line.constant), ratio(self.line.slope))?;
-        Ok(Springback { trials: self.trials.clone(), ..line })
+        let basis = match (&self.prior, self.trials.is_empty()) {
+            (None, _) => Basis::Trials,
+            (Some(_), true) => Basis::Mechanics,
+            (Some(_), false) => Basis::Blend,
+        };
+        Ok(Springback { trials: self.trials.clone(), basis, ..line })
     }
 
     /// Scatter of one bend, one standard deviation; None for two trials without a prior, which lie on any line.

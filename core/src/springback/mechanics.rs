@@ -11,14 +11,16 @@
 //! material's own data is larger than all of these together, as far as is known; no experiment on such tube was found that
 //! gives angles with the material's data, so no validation is claimed.
 
-use super::Springback;
+use super::{Basis, Prior, Springback};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
 use crate::math::{atan2, exp, ln, pow, sqrt};
 use crate::problem::Value;
 use crate::statistics::ln_gamma;
-use crate::units::{Length, Moment, Pressure, Ratio, mm, n_mm, rad, ratio, to_mm, to_mpa};
+use crate::units::{
+    Angle, Length, Moment, Pressure, Ratio, deg, mm, n_mm, rad, ratio, to_deg, to_mm, to_mpa,
+};
 use std::f64::consts::PI;
 
 /// What the wall does beyond its yield stress.
@@ -239,6 +241,94 @@ impl Mechanics {
     }
 }
 
+/// How far a material's data may be off, each as a share of its value.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct MaterialScatter {
+    /// Of the yield strength or the coefficient of the power law.
+    pub strength: Ratio,
+    /// Of the elastic modulus.
+    pub modulus: Ratio,
+}
+
+impl Mechanics {
+    /// The same tube with its strength and its modulus off by shares.
+    fn shifted(&self, strength: f64, modulus: f64) -> Result<Mechanics, Error> {
+        let modulus_mpa = self.modulus_mpa * (1.0 + modulus);
+        let law = match self.law {
+            Law::Bilinear { yield_mpa, tangent_mpa } => {
+                Law::Bilinear { yield_mpa: yield_mpa * (1.0 + strength), tangent_mpa }
+            }
+            Law::Power { coefficient_mpa, exponent } => {
+                Law::Power { coefficient_mpa: coefficient_mpa * (1.0 + strength), exponent }
+            }
+        };
+        let stiffest = match law {
+            Law::Bilinear { yield_mpa, tangent_mpa } => yield_mpa.max(tangent_mpa),
+            Law::Power { coefficient_mpa, .. } => coefficient_mpa,
+        };
+        if stiffest < modulus_mpa {
+            return Ok(Mechanics { modulus_mpa, law, ..*self });
+        }
+        let need = Value::text("a scatter that leaves the strength below the elastic modulus");
+        Err(Error::field(Code::OutOfRange, "scatter", Value::Ratio(ratio(strength)), need))
+    }
+
+    /// Least and most setting for a wanted angle while strength and modulus scatter: weakest and stiffest material, then
+    /// strongest and softest. A harder wall always springs back more and a stiffer one less, so the corners are enough.
+    ///
+    /// # Errors
+    /// As [`Mechanics::bend`] and [`HeldBend::springback`]; `OUT_OF_RANGE` for shares of 0.9 or more.
+    pub fn setting_range(
+        &self,
+        radius: Length,
+        arm: Length,
+        wanted: Angle,
+        scatter: MaterialScatter,
+    ) -> Result<[Angle; 2], Error> {
+        let strength = bounds::SCATTER_SHARE.ratio(scatter.strength)?.value;
+        let modulus = bounds::SCATTER_SHARE.ratio(scatter.modulus)?.value;
+        let setting = |strength: f64, modulus: f64| {
+            self.shifted(strength, modulus)?.bend(radius)?.springback(arm)?.setting(wanted)
+        };
+        Ok([setting(-strength, modulus)?, setting(strength, -modulus)?])
+    }
+
+    /// What mechanics believes before any trial, to be weighed against trials: the estimate, spread as the material's data
+    /// scatter (here one standard deviation of each), and a scatter of one bend that counts like `worth` bends.
+    ///
+    /// # Errors
+    /// As [`Mechanics::setting_range`].
+    pub fn prior(
+        &self,
+        radius: Length,
+        arm: Length,
+        scatter: MaterialScatter,
+        bend_scatter: Angle,
+        worth: usize,
+    ) -> Result<Prior, Error> {
+        let strength = bounds::SCATTER_SHARE.ratio(scatter.strength)?.value;
+        let modulus = bounds::SCATTER_SHARE.ratio(scatter.modulus)?.value;
+        let line = self.bend(radius)?.springback(arm)?;
+        let spread = |strength: f64, modulus: f64| -> Result<(f64, f64), Error> {
+            let other = self.shifted(strength, modulus)?.bend(radius)?.springback(arm)?;
+            Ok((
+                to_deg(other.constant()) - to_deg(line.constant()),
+                other.proportional().value - line.proportional().value,
+            ))
+        };
+        let (by_strength, by_modulus) = (spread(strength, 0.0)?, spread(0.0, modulus)?);
+        let both = |a: f64, b: f64| sqrt(a * a + b * b);
+        // A tool without an arm in the model still has one: the constant may be off by what one bend scatters.
+        let constant = both(both(by_strength.0, by_modulus.0), to_deg(bend_scatter));
+        Ok(Prior {
+            constant: [line.constant(), deg(constant)],
+            proportional: [line.proportional(), ratio(both(by_strength.1, by_modulus.1))],
+            scatter: bend_scatter,
+            worth,
+        })
+    }
+}
+
 impl HeldBend {
     /// The radius it is held at.
     #[must_use]
@@ -275,6 +365,6 @@ impl HeldBend {
     pub fn springback(&self, arm: Length) -> Result<Springback, Error> {
         let arm_mm = to_mm(bounds::ARM.length(arm)?);
         let constant = rad(self.moment_nmm * arm_mm / (2.0 * self.stiffness_nmm2));
-        Springback::new(constant, self.share())
+        Ok(Springback::new(constant, self.share())?.resting_on(Basis::Mechanics))
     }
 }
