@@ -12,6 +12,7 @@
 //! | [`cos`]   | up to [`TRIG_LIMIT`]     | below 1 ulp        | 0.80 ulp        |
 //! | [`tan`]   | up to [`TRIG_LIMIT`]     | below 1.5 ulp      | 1.02 ulp        |
 //! | [`atan2`] | every pair without a NaN | below 1 ulp        | 0.65 ulp        |
+//! | [`asin`]  | `-1` to `1`              | below 1.5 ulp      | at most one double away |
 //! | [`ln`]    | `x >= 0`                 | below 1.5 ulp      | 0.9 ulp         |
 //! | [`exp`]   | -708 to 709              | below 1 ulp        | 0.83 ulp        |
 //! | [`cbrt`]  | `x >= 0`                 | below 1.5 ulp      | at most one double away |
@@ -25,6 +26,7 @@
 //!
 //! The `*_wide` forms run the very same source on `N` numbers side by side.
 
+mod arcsin;
 mod arctan;
 mod exact;
 mod exponent;
@@ -70,6 +72,12 @@ pub fn tan(x: f64) -> f64 {
 #[must_use]
 pub fn atan2(y: f64, x: f64) -> f64 {
     arctan::atan2(y, x)
+}
+
+/// Angle in radians, in `[-pi/2, pi/2]`, whose sine is `x`, from -1 to 1; NaN elsewhere.
+#[must_use]
+pub fn asin(x: f64) -> f64 {
+    arcsin::asin(x)
 }
 
 /// Natural logarithm of `x`.
@@ -133,6 +141,12 @@ pub fn tan_wide<const N: usize>(x: [f64; N]) -> [f64; N] {
 #[must_use]
 pub fn atan2_wide<const N: usize>(y: [f64; N], x: [f64; N]) -> [f64; N] {
     arctan::atan2(Wide(y), Wide(x)).0
+}
+
+/// [`asin`] of each lane.
+#[must_use]
+pub fn asin_wide<const N: usize>(x: [f64; N]) -> [f64; N] {
+    arcsin::asin(Wide(x)).0
 }
 
 /// [`ln`] of each lane.

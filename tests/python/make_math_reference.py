@@ -175,6 +175,22 @@ def exp_bits(x):
     return bits(rounded(mp.exp(mpf(x))))
 
 
+def asin_arguments():
+    rng = random.Random(SEED + 5)
+    values = [0.0, -0.0, 1.0, -1.0, 0.5, -0.5, 5e-324, 1.0000000000000002, -1.5, math.inf, math.nan]
+    values += neighbors(mpf(0.5), 10) + neighbors(mpf(1) - mpf(2) ** -50, 3)
+    values += [rng.uniform(-1.0, 1.0) for _ in range(450)]
+    values += [magnitude(rng, -60, -1) for _ in range(60)]
+    values += [rng.choice((-1.0, 1.0)) * (1.0 - 2.0 ** -rng.uniform(1, 52)) for _ in range(60)]
+    return values
+
+
+def asin_bits(x):
+    if not -1.0 <= x <= 1.0:
+        return NAN
+    return bits(rounded(mp.asin(mpf(x)))) if x else bits(x)
+
+
 def cbrt_arguments():
     rng = random.Random(SEED + 4)
     values = [0.0, -0.0, 1.0, -1.0, 8.0, 27.0, 0.125, math.nan]
@@ -200,6 +216,7 @@ def rows():
         lines += [f"{function},{bits(x):016x},,{trig_bits(function, x):016x}" for x in arguments]
     lines += [f"ln,{bits(x):016x},,{ln_bits(x):016x}" for x in ln_arguments()]
     lines += [f"exp,{bits(x):016x},,{exp_bits(x):016x}" for x in exp_arguments()]
+    lines += [f"asin,{bits(x):016x},,{asin_bits(x):016x}" for x in asin_arguments()]
     lines += [f"cbrt,{bits(x):016x},,{cbrt_bits(x):016x}" for x in cbrt_arguments()]
     lines += [f"atan2,{bits(x):016x},{bits(y):016x},{atan2_bits(y, x):016x}" for y, x in atan2_arguments()]
     return lines
@@ -236,6 +253,9 @@ def constants():
         def cos_q(z):
             return (mp.cos(mp.sqrt(z)) - 1 + z / 2) / z**2
 
+        def asin_p(z):
+            return (mp.asin(mp.sqrt(z)) / mp.sqrt(z) - 1) / z
+
         def atan_r(z):
             return (mp.atan(mp.sqrt(z)) / mp.sqrt(z) - 1) / z
 
@@ -244,6 +264,8 @@ def constants():
             "QUARTER_PI": parts(mp.pi / 4, 2, 33),
             "SIN": fitted(sin_p, (mp.pi / 4) ** 2, 7),
             "COS": fitted(cos_q, (mp.pi / 4) ** 2, 6),
+            "ASIN": fitted(asin_p, mpf(1) / 4, 13),
+            "HALF_PI_PAIR": parts(mp.pi / 2, 2, 53),
             "ATAN": fitted(atan_r, mp.tan(mp.pi / 8) ** 2, 12),
         }
 

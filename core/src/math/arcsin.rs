@@ -1,0 +1,49 @@
+//! The arcsine.
+//!
+//! **Method.** Up to one half `asin x = x + x z P(z)` with `z = x^2`. Beyond, `asin x = pi/2 - 2 asin s` with
+//! `s = sqrt((1 - x) / 2)`, whose square is exact but for one rounding, so that nothing is lost near one.
+//!
+//! **Polynomial.** `P` is a Chebyshev fit on `[0, 1/4]` made with mpmath at 60 digits and rounded to double;
+//! `tests/python/make_math_reference.py` holds the recipe and its test compares these very lines.
+//!
+//! **Outside.** Beyond one and for NaN the result is NaN.
+
+use super::exact::polynomial;
+use super::lane::Lane;
+
+/// `pi/2` in two parts.
+const HALF_PI_PAIR: [f64; 2] = [1.5707963267948966, 6.123233995736766e-17];
+
+/// Coefficients of `P`, lowest first.
+const ASIN: [f64; 13] = [
+    0.16666666666666669,
+    0.07499999999998433,
+    0.04464285714635543,
+    0.030381944138531247,
+    0.02237217294214989,
+    0.017352392720869973,
+    0.013971212973552933,
+    0.011479177415184906,
+    0.01032281435018578,
+    0.005457506718640358,
+    0.01740087944269402,
+    -0.014851887071247204,
+    0.028757851367421566,
+];
+
+/// Domain: -1 to 1.
+#[inline(always)]
+pub(super) fn asin<L: Lane>(x: L) -> L {
+    let size = x.abs();
+    let half = L::splat(0.5);
+    let is_small = size.at_most(half);
+    let folded = half * (L::splat(1.0) - size);
+    let z = L::select(is_small, size * size, folded);
+    let base = L::select(is_small, size, folded.sqrt());
+    let tail = base * z * polynomial(z, &ASIN);
+    // 2 s is exact; the small parts are added before it is taken from the large one.
+    let twice = base + base;
+    let large = (L::splat(HALF_PI_PAIR[0]) - twice) + (L::splat(HALF_PI_PAIR[1]) - (tail + tail));
+    let value = L::select(is_small, base + tail, large).flip_by(x);
+    L::select(size.at_most(L::splat(1.0)), value, L::splat(f64::NAN))
+}
