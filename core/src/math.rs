@@ -36,7 +36,13 @@ mod log;
 mod tests;
 mod trig;
 
-use lane::{Lane, Wide};
+pub(crate) use lane::Lane;
+use lane::Wide;
+
+/// Kernels for other modules to build wider ones from.
+pub(crate) mod lanes {
+    pub(crate) use super::arcsin::asin;
+}
 
 /// Largest magnitude, in radians, that [`sin`], [`cos`] and [`tan`] accept. Beyond it they return NaN.
 pub const TRIG_LIMIT: f64 = 1.0e5;

@@ -2,6 +2,7 @@
 
 mod advice;
 mod fit;
+mod kernel;
 mod line;
 mod mechanics;
 #[cfg(test)]
@@ -9,6 +10,7 @@ mod tests;
 
 pub use advice::Advice;
 pub use fit::{Fit, Prior};
+pub use kernel::Columns;
 pub use mechanics::{Hardening, HeldBend, MaterialScatter, Mechanics};
 
 use crate::bounds;

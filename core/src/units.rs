@@ -47,6 +47,8 @@ pub type Angle = uom::si::angle::Angle<Base, f64>;
 pub type Area = uom::si::area::Area<Base, f64>;
 /// A length, mm inside.
 pub type Length = uom::si::length::Length<Base, f64>;
+/// A curvature, 1/mm inside.
+pub type Curvature = uom::si::linear_number_density::LinearNumberDensity<Base, f64>;
 /// A mass, Mg inside.
 pub type Mass = uom::si::mass::Mass<Base, f64>;
 /// A mass per volume, Mg/mm3 inside.
@@ -105,6 +107,12 @@ pub fn mpa(value: f64) -> Pressure {
 #[must_use]
 pub fn to_mpa(pressure: Pressure) -> f64 {
     pressure.value
+}
+
+/// A curvature of `value` per millimeter.
+#[must_use]
+pub fn per_mm(value: f64) -> Curvature {
+    Curvature { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value }
 }
 
 /// A bending moment of `value` newton millimeters.

@@ -1,6 +1,6 @@
 //! The moment integral: against quadrature, against figures computed apart, and in its limits.
 
-use linewright::springback::{Basis, Fit, Hardening, MaterialScatter, Mechanics, Trial};
+use linewright::springback::{Basis, Columns, Fit, Hardening, MaterialScatter, Mechanics, Trial};
 use linewright::units::{deg, mm, mpa, ratio, to_deg, to_mm, to_n_mm};
 use std::error::Error;
 use std::f64::consts::PI;
@@ -40,6 +40,64 @@ fn the_moment_is_that_of_quadrature() -> Outcome {
         assert!(left <= 1e-12, "{row:?}: {left:e}");
     }
     println!("moment within {moments:.1e}, remaining curvature times radius within {curvatures:.1e}");
+    Ok(())
+}
+
+/// A column gives what the single call gives, and the same bits at any length and place; a row that is no tube spoils no other.
+#[test]
+fn a_column_has_the_same_bits_at_any_length() -> Outcome {
+    let rows: Vec<Vec<String>> =
+        rows("moment_reference.csv")?.into_iter().filter(|row| row[2] != "power").collect();
+    let column = |i: usize| rows.iter().map(|row| row[i].parse::<f64>()).collect::<Result<Vec<_>, _>>();
+    let lengths = |i: usize| column(i).map(|numbers| numbers.into_iter().map(mm).collect::<Vec<_>>());
+    let stresses = |i: usize| column(i).map(|numbers| numbers.into_iter().map(mpa).collect::<Vec<_>>());
+    let (mut od, wall, radius) = (lengths(0)?, lengths(1)?, lengths(6)?);
+    let (modulus, yields, tangent) = (stresses(3)?, stresses(4)?, stresses(5)?);
+    let expected = rows
+        .iter()
+        .map(|row| {
+            let bent = tube(row)?.bend(mm(row[6].parse()?))?;
+            Ok((1.0 - bent.share().value, row[6].parse::<f64>()?, row[8].parse::<f64>()?))
+        })
+        .collect::<Result<Vec<_>, Box<dyn Error>>>()?;
+    let tubes = |from: usize, to: usize, od: &[linewright::units::Length]| {
+        Columns {
+            od: &od[from..to],
+            wall: &wall[from..to],
+            modulus: &modulus[from..to],
+            yield_strength: &yields[from..to],
+            tangent_modulus: &tangent[from..to],
+            radius: &radius[from..to],
+        }
+        .remaining()
+    };
+    let all = tubes(0, rows.len(), &od)?;
+    for (row, (curvature, (single, radius, left))) in all.iter().zip(&expected).enumerate() {
+        assert!((curvature.value * radius - left).abs() <= 1e-12, "row {row}");
+        // The single call states shares, so it rounds once more.
+        assert!((curvature.value * radius - single).abs() <= 4.0 * f64::EPSILON, "row {row}");
+    }
+    for length in 1..20 {
+        for from in 0..rows.len() - length {
+            let part = tubes(from, from + length, &od)?;
+            for (a, b) in part.iter().zip(&all[from..]) {
+                assert_eq!(a.value.to_bits(), b.value.to_bits(), "{length} rows from {from}");
+            }
+        }
+    }
+    od[7] = mm(f64::NAN);
+    let spoiled = tubes(0, rows.len(), &od)?;
+    assert!(spoiled[7].value.is_nan());
+    assert!((0..rows.len()).all(|i| i == 7 || spoiled[i].value.to_bits() == all[i].value.to_bits()));
+    let short = Columns {
+        od: &od,
+        wall: &wall[1..],
+        modulus: &modulus,
+        yield_strength: &yields,
+        tangent_modulus: &tangent,
+        radius: &radius,
+    };
+    assert!(short.remaining().is_err());
     Ok(())
 }
 

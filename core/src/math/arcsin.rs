@@ -33,7 +33,7 @@ const ASIN: [f64; 13] = [
 
 /// Domain: -1 to 1.
 #[inline(always)]
-pub(super) fn asin<L: Lane>(x: L) -> L {
+pub(crate) fn asin<L: Lane>(x: L) -> L {
     let size = x.abs();
     let half = L::splat(0.5);
     let is_small = size.at_most(half);

@@ -10,7 +10,7 @@ use std::ops::{Add, Div, Mul, Neg, Sub};
 const SIGN_BIT: u64 = 1 << 63;
 
 /// A number, or a row of numbers, that a kernel computes with.
-pub(super) trait Lane:
+pub(crate) trait Lane:
     Copy + Add<Output = Self> + Sub<Output = Self> + Mul<Output = Self> + Div<Output = Self> + Neg<Output = Self>
 {
     /// Answer of a comparison: all bits of a lane set, or none.

@@ -11,6 +11,7 @@
 //! material's own data is larger than all of these together, as far as is known; no experiment on such tube was found that
 //! gives angles with the material's data, so no validation is claimed.
 
+use super::kernel::{self, Held};
 use super::{Basis, Prior, Springback};
 use crate::bounds;
 use crate::code::Code;
@@ -87,18 +88,6 @@ pub struct HeldBend {
 fn disc_inertia(r: f64) -> f64 {
     let square = r * r;
     PI / 4.0 * square * square
-}
-
-/// Moment of a full disc of radius `r`, elastic up to the height `core`, with a law of slope `tangent` beyond.
-fn disc_bilinear(r: f64, core: f64, curvature: f64, modulus: f64, yield_mpa: f64, tangent: f64) -> f64 {
-    let c = if core < r { core } else { r };
-    let square = r * r;
-    let h2 = (r - c) * (r + c);
-    let h = sqrt(h2);
-    let angle = atan2(c, h);
-    let elastic = 0.5 * (square * square * angle - c * h * (square - 2.0 * c * c));
-    let at_zero = yield_mpa * (1.0 - tangent / modulus);
-    curvature * (modulus * elastic + tangent * (disc_inertia(r) - elastic)) + at_zero * (4.0 / 3.0) * h2 * h
 }
 
 /// Integral of y^(1+n) over the part of a disc above the height `c` on both sides: y^(1+n) times the chord, twice.
@@ -197,30 +186,32 @@ impl Mechanics {
         Ok(Mechanics { outer_mm: to_mm(od) / 2.0, bore_mm, modulus_mpa, law })
     }
 
-    /// Height from the middle up to which the wall stays elastic at a radius, in mm.
-    fn core(&self, radius_mm: f64) -> f64 {
-        match self.law {
-            Law::Bilinear { yield_mpa, .. } => yield_mpa / self.modulus_mpa * radius_mm,
-            // Where E e = K e^n.
-            Law::Power { coefficient_mpa, exponent } => {
-                radius_mm * exp(ln(coefficient_mpa / self.modulus_mpa) / (1.0 - exponent))
-            }
-        }
+    /// Height from the middle up to which a power law leaves the wall elastic, where E e = K e^n.
+    fn core(&self, radius_mm: f64, coefficient_mpa: f64, exponent: f64) -> f64 {
+        radius_mm * exp(ln(coefficient_mpa / self.modulus_mpa) / (1.0 - exponent))
     }
 
     fn moment(&self, radius_mm: f64) -> f64 {
         let curvature = 1.0 / radius_mm;
-        let core = self.core(radius_mm);
-        let disc = |r: f64| match self.law {
-            Law::Bilinear { yield_mpa, tangent_mpa } => {
-                disc_bilinear(r, core, curvature, self.modulus_mpa, yield_mpa, tangent_mpa)
-            }
-            Law::Power { coefficient_mpa, exponent } => {
-                let elastic = disc_bilinear(r, core, curvature, self.modulus_mpa, 0.0, 0.0);
-                elastic + coefficient_mpa * pow(curvature, exponent) * disc_power(r, core, exponent)
-            }
+        let held = |strength: f64, tangent: f64| Held {
+            outer: self.outer_mm,
+            bore: self.bore_mm,
+            modulus: self.modulus_mpa,
+            yield_strength: strength,
+            tangent,
+            radius: radius_mm,
         };
-        disc(self.outer_mm) - disc(self.bore_mm)
+        match self.law {
+            Law::Bilinear { yield_mpa, tangent_mpa } => kernel::moment(&held(yield_mpa, tangent_mpa)).0,
+            Law::Power { coefficient_mpa, exponent } => {
+                let core = self.core(radius_mm, coefficient_mpa, exponent);
+                let disc = |r: f64| {
+                    let elastic = curvature * self.modulus_mpa * kernel::elastic_inertia(r, core);
+                    elastic + coefficient_mpa * pow(curvature, exponent) * disc_power(r, core, exponent)
+                };
+                disc(self.outer_mm) - disc(self.bore_mm)
+            }
+        }
     }
 
     /// The tube held at a center-line radius, as by the groove of a former.
