@@ -265,7 +265,6 @@ def constants():
             "SIN": fitted(sin_p, (mp.pi / 4) ** 2, 7),
             "COS": fitted(cos_q, (mp.pi / 4) ** 2, 6),
             "ASIN": fitted(asin_p, mpf(1) / 4, 13),
-            "HALF_PI_PAIR": parts(mp.pi / 2, 2, 53),
             "ATAN": fitted(atan_r, mp.tan(mp.pi / 8) ** 2, 12),
         }
 

@@ -75,7 +75,7 @@ fn a_column_has_the_same_bits_at_any_length() -> Outcome {
     for (row, (curvature, (single, radius, left))) in all.iter().zip(&expected).enumerate() {
         assert!((curvature.value * radius - left).abs() <= 1e-12, "row {row}");
         // The single call states shares, so it rounds once more.
-        assert!((curvature.value * radius - single).abs() <= 4.0 * f64::EPSILON, "row {row}");
+        assert!((curvature.value * radius - single).abs() <= 32.0 * f64::EPSILON, "row {row}");
     }
     for length in 1..20 {
         for from in 0..rows.len() - length {

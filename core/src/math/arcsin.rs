@@ -10,9 +10,10 @@
 
 use super::exact::polynomial;
 use super::lane::Lane;
+use std::f64::consts::FRAC_PI_2;
 
-/// `pi/2` in two parts.
-const HALF_PI_PAIR: [f64; 2] = [1.5707963267948966, 6.123233995736766e-17];
+/// What `pi/2` is more than its nearest double.
+const HALF_PI_LOW: f64 = 6.123_233_995_736_766e-17;
 
 /// Coefficients of `P`, lowest first.
 const ASIN: [f64; 13] = [
@@ -43,7 +44,7 @@ pub(crate) fn asin<L: Lane>(x: L) -> L {
     let tail = base * z * polynomial(z, &ASIN);
     // 2 s is exact; the small parts are added before it is taken from the large one.
     let twice = base + base;
-    let large = (L::splat(HALF_PI_PAIR[0]) - twice) + (L::splat(HALF_PI_PAIR[1]) - (tail + tail));
+    let large = (L::splat(FRAC_PI_2) - twice) + (L::splat(HALF_PI_LOW) - (tail + tail));
     let value = L::select(is_small, base + tail, large).flip_by(x);
     L::select(size.at_most(L::splat(1.0)), value, L::splat(f64::NAN))
 }
