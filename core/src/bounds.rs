@@ -145,6 +145,8 @@ pub const TEMPERATURE_DIFFERENCE: Bound =
     bound("temperature_difference", -500.0, 500.0, "K", "fluids of brakes boil or freeze before");
 /// A volume of fluid.
 pub const FLUID_VOLUME: Bound = bound("volume", 0.0, 1_000_000.0, "mL", "a cubic meter");
+/// A volume of fluid whose pressure is held.
+pub const HELD_VOLUME: Bound = bound("volume", 0.001, 1_000_000.0, "mL", "a cubic meter, or a drop");
 /// A free span of line.
 pub const SPAN: Bound = bound("span", 5.0, 20_000.0, "mm", "shorter is a clip, longer sags");
 /// A frequency of vibration.
