@@ -156,7 +156,7 @@ pub const SIZE_TOLERANCE: Bound = bound("tolerance", 0.0, 2.0, "mm", "small-bore
 /// By how much the neutral axis lies inside the center line.
 pub const NEUTRAL_SHIFT: Bound = bound("neutral_shift", -30.0, 30.0, "mm", "within the tube");
 /// Difference of the largest and smallest diameter as a share of the tube's.
-pub const OVALITY: Bound = bound("ovality", 0.0, 1.0, "1", "beyond it the tube is shut");
+pub const OVALITY: Bound = bound("ovality", 0.0, 2.0, "1", "the tube is shut before");
 /// Smallest diameter as a share of the tube's.
 pub const FLATTENING: Bound = bound("flattening", 0.0, 1.0, "1", "no diameter is larger when flattened");
 /// Difference of the largest and smallest diameter.

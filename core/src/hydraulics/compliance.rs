@@ -8,7 +8,7 @@ use crate::math::sqrt;
 use crate::tube::Tube;
 use crate::units::{
     Compressibility, Length, Pressure, Ratio, TemperatureCoefficient, TemperatureInterval, Velocity, Volume,
-    m_per_s, ml, mm, mpa, per_mpa, to_kelvin, to_ml, to_mm, to_mpa, to_per_kelvin,
+    m_per_s, ml, mpa, per_mpa, to_kelvin, to_mm, to_mpa, to_per_kelvin,
 };
 
 /// What holds a tube along its axis.
