@@ -1,8 +1,10 @@
 //! One bend: arc, tangent length and gain.
 
 mod kernel;
+pub mod pressure;
 #[cfg(test)]
 mod tests;
+pub mod wall;
 
 pub(crate) use kernel::{arc_mm, gain_mm, tangent_mm};
 

@@ -6,7 +6,10 @@
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
-use crate::units::{self, Angle, Length, Pressure, Ratio};
+use crate::units::{
+    self, Angle, Frequency, Length, MassDensity, Pressure, Ratio, TemperatureCoefficient,
+    TemperatureInterval, Volume,
+};
 
 /// The smallest and largest value of one named number, both included.
 #[derive(Debug, Clone, Copy)]
@@ -17,7 +20,7 @@ pub struct Bound {
     pub min: f64,
     /// Largest.
     pub max: f64,
-    /// `"mm"`, `"deg"` or `"1"`.
+    /// `"mm"`, `"deg"`, `"MPa"`, `"1"` and the like.
     pub unit: &'static str,
     /// Why there.
     pub why: &'static str,
@@ -122,6 +125,46 @@ pub const HARDENING_EXPONENT: Bound = bound("hardening_exponent", 0.0, 0.9, "1",
 pub const HELD_RADIUS: Bound = bound("radius", 1.0, 1_000_000.0, "mm", "flatter is straight");
 /// Scatter of a material's data, as a share.
 pub const SCATTER_SHARE: Bound = bound("scatter", 0.0, 0.8, "1", "more is no knowledge");
+/// Poisson's ratio.
+pub const POISSON: Bound = bound("poisson", 0.0, 0.5, "1", "at 0.5 a solid keeps its volume");
+/// A strength that a pressure is compared with.
+pub const STRENGTH: Bound = bound("strength", 1.0, 5_000.0, "MPa", "metals");
+/// What a strength is divided by.
+pub const FACTOR: Bound = bound("factor", 1.0, 100.0, "1", "below 1 it would add strength");
+/// Pressure in a line.
+pub const PRESSURE: Bound = bound("pressure", 0.0, 1_000.0, "MPa", "beyond it no small-bore line is used");
+/// Stretch before breaking.
+pub const ELONGATION: Bound = bound("elongation", 0.0, 2.0, "1", "metals");
+/// Density of a metal or a fluid.
+pub const DENSITY: Bound = bound("density", 100.0, 30_000.0, "kg/m3", "fluids and metals");
+/// Bulk modulus of a fluid.
+pub const BULK_MODULUS: Bound =
+    bound("bulk_modulus", 10.0, 100_000.0, "MPa", "fluids, also with air in them");
+/// Thermal expansion, linear of a metal or of volume of a fluid.
+pub const EXPANSION: Bound = bound("expansion", 0.0, 0.01, "1/K", "metals and fluids");
+/// A difference of temperatures.
+pub const TEMPERATURE_DIFFERENCE: Bound =
+    bound("temperature_difference", -500.0, 500.0, "K", "fluids of brakes boil or freeze before");
+/// A volume of fluid.
+pub const FLUID_VOLUME: Bound = bound("volume", 0.0, 1_000_000.0, "mL", "a cubic meter");
+/// A volume of fluid whose pressure is held.
+pub const HELD_VOLUME: Bound = bound("volume", 0.001, 1_000_000.0, "mL", "a cubic meter, or a drop");
+/// A free span of line.
+pub const SPAN: Bound = bound("span", 5.0, 20_000.0, "mm", "shorter is a clip, longer sags");
+/// A frequency of vibration.
+pub const FREQUENCY: Bound = bound("frequency", 0.01, 100_000.0, "Hz", "machines");
+/// How far a wall may be below what is written, or a diameter above.
+pub const SIZE_TOLERANCE: Bound = bound("tolerance", 0.0, 2.0, "mm", "small-bore hydraulic tube");
+/// By how much the neutral axis lies inside the center line.
+pub const NEUTRAL_SHIFT: Bound = bound("neutral_shift", -30.0, 30.0, "mm", "within the tube");
+/// Difference of the largest and smallest diameter as a share of the tube's.
+pub const OVALITY: Bound = bound("ovality", 0.0, 2.0, "1", "the tube is shut before");
+/// Smallest diameter as a share of the tube's.
+pub const FLATTENING: Bound = bound("flattening", 0.0, 1.0, "1", "no diameter is larger when flattened");
+/// Difference of the largest and smallest diameter.
+pub const OUT_OF_ROUND: Bound = bound("out_of_round", 0.0, 60.0, "mm", "within the tube");
+/// Share of the pressure times diameter that a wall formula takes off, Y.
+pub const WALL_COEFFICIENT: Bound = bound("y", 0.0, 1.0, "1", "codes give 0.4 to 0.7");
 /// Scatter of one bend.
 pub const SCATTER: Bound = bound("scatter", 0.0, 10.0, "deg", "beyond it nothing repeats");
 /// Arm of a bending tool along which the moment falls to zero.
@@ -179,5 +222,50 @@ impl Bound {
     /// As [`Bound::length`].
     pub fn ratio(&self, value: Ratio) -> Result<Ratio, Error> {
         self.raw(value.value, Value::Ratio(value)).map(|()| value)
+    }
+
+    /// The density, if it lies within the bound.
+    ///
+    /// # Errors
+    /// As [`Bound::length`].
+    pub fn density(&self, value: MassDensity) -> Result<MassDensity, Error> {
+        self.raw(units::to_kg_per_m3(value), self.words(units::to_kg_per_m3(value))).map(|()| value)
+    }
+
+    /// The frequency, if it lies within the bound.
+    ///
+    /// # Errors
+    /// As [`Bound::length`].
+    pub fn frequency(&self, value: Frequency) -> Result<Frequency, Error> {
+        self.raw(units::to_hz(value), self.words(units::to_hz(value))).map(|()| value)
+    }
+
+    /// The difference of temperatures, if it lies within the bound.
+    ///
+    /// # Errors
+    /// As [`Bound::length`].
+    pub fn interval(&self, value: TemperatureInterval) -> Result<TemperatureInterval, Error> {
+        self.raw(units::to_kelvin(value), self.words(units::to_kelvin(value))).map(|()| value)
+    }
+
+    /// The share per temperature, if it lies within the bound.
+    ///
+    /// # Errors
+    /// As [`Bound::length`].
+    pub fn per_temperature(&self, value: TemperatureCoefficient) -> Result<TemperatureCoefficient, Error> {
+        self.raw(units::to_per_kelvin(value), self.words(units::to_per_kelvin(value))).map(|()| value)
+    }
+
+    /// The volume, if it lies within the bound.
+    ///
+    /// # Errors
+    /// As [`Bound::length`].
+    pub fn volume(&self, value: Volume) -> Result<Volume, Error> {
+        self.raw(units::to_ml(value), self.words(units::to_ml(value))).map(|()| value)
+    }
+
+    /// A number of a kind that findings have no value of their own for.
+    fn words(&self, value: f64) -> Value {
+        Value::text(format!("{value} {}", self.unit))
     }
 }

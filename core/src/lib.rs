@@ -27,10 +27,13 @@
 //! | straight, leg, bend, rotation | [`Path`], [`Bend`] |
 //! | former, flare tool, trial bends | [`Bench`], [`Former`], [`FlareTool`], [`Springback`] |
 //! | cut, mark, setting, gate, card | [`Plan`], [`plan::Step`], [`card::text`] |
+//! | wall of a bend, ideal cylinder under pressure | [`bend::wall`], [`bend::pressure`] |
+//! | a line full of fluid, a span between clips | [`hydraulics`] |
 //! | what was typed, before it is believed | [`LineDraft`], [`units::read_length`] |
 //! | what is wrong, what was assumed | [`Problem`], [`problem::Assumption`] |
 //!
-//! Not here: pressure ratings, torques, valve settings, bleeding orders, or any statement that a line may be used.
+//! Not here: pressure ratings (the pressure of an ideal cylinder at the caller's own strength and factor is none),
+//! torques, valve settings, bleeding orders, or any statement that a line may be used.
 
 pub mod bench;
 pub mod bend;
@@ -42,6 +45,7 @@ pub mod code;
 pub mod error;
 pub mod explain;
 pub mod flare;
+pub mod hydraulics;
 pub mod line;
 pub mod material;
 pub mod math;

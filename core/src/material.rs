@@ -1,5 +1,14 @@
 //! Tube materials by name, with the sources of their numbers. What is not known stays unknown.
 
+mod condition;
+mod figures;
+mod properties;
+#[cfg(test)]
+mod tests;
+
+pub use condition::Condition;
+pub use properties::{PowerLaw, Properties};
+
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
@@ -68,5 +77,54 @@ impl Material {
                 row(8000.0, "pipe seller's page on A269 316L", "density 8000 kg/m3", Checked::Seen)
             }
         }
+    }
+
+    /// What is known of the material whatever its condition: density, elastic modulus, Poisson's ratio, expansion. Strengths
+    /// belong to a condition and are missing here, see [`Material::properties_in`].
+    ///
+    /// ```
+    /// use linewright::Material;
+    /// use linewright::units::to_mpa;
+    /// let metal = Material::CopperNickel.properties();
+    /// assert!((to_mpa(metal.modulus().unwrap().value) - 124_105.6).abs() < 0.1);
+    /// assert!(metal.yield_strength().is_none());
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    #[must_use]
+    pub fn properties(self) -> Properties {
+        figures::of(self)
+    }
+
+    /// What is known of the material in one of its [conditions](Material::conditions). Strengths of a standard are what it
+    /// asks for at least, not what a tube has.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of the material's conditions.
+    ///
+    /// ```
+    /// use linewright::Material;
+    /// use linewright::material::Condition;
+    /// use linewright::units::to_mpa;
+    /// let annealed = Material::CopperNickel.properties_in(Condition::Annealed)?;
+    /// assert!((to_mpa(annealed.yield_strength().unwrap().value) - 110.3).abs() < 0.1);
+    /// // Nobody has seen a hardening law for it.
+    /// assert!(annealed.hardening().is_none());
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    pub fn properties_in(self, condition: Condition) -> Result<Properties, Error> {
+        figures::strengths(self, condition).ok_or_else(|| {
+            let names: Vec<&str> = self.conditions().iter().map(|condition| condition.name()).collect();
+            let need = Value::text(format!("one of {}", names.join(", ")));
+            Error::field(Code::UnknownName, "condition", Value::text(condition.name()), need)
+        })
+    }
+
+    /// The conditions that figures are known for.
+    #[must_use]
+    pub fn conditions(self) -> Vec<Condition> {
+        Condition::ALL
+            .into_iter()
+            .filter(|condition| figures::strengths(self, *condition).is_some())
+            .collect()
     }
 }

@@ -57,6 +57,16 @@ pub type MassDensity = uom::si::mass_density::MassDensity<Base, f64>;
 pub type Pressure = uom::si::pressure::Pressure<Base, f64>;
 /// A bending moment, N mm inside.
 pub type Moment = uom::si::torque::Torque<Base, f64>;
+/// A share of volume per pressure, 1/MPa inside.
+pub type Compressibility = uom::si::compressibility_coefficient::CompressibilityCoefficient<Base, f64>;
+/// A frequency, Hz inside.
+pub type Frequency = uom::si::frequency::Frequency<Base, f64>;
+/// A difference of temperatures, K inside.
+pub type TemperatureInterval = uom::si::temperature_interval::TemperatureInterval<Base, f64>;
+/// A share per temperature, 1/K inside.
+pub type TemperatureCoefficient = uom::si::temperature_coefficient::TemperatureCoefficient<Base, f64>;
+/// A speed, mm/s inside.
+pub type Velocity = uom::si::velocity::Velocity<Base, f64>;
 /// A plain ratio.
 pub type Ratio = uom::si::ratio::Ratio<Base, f64>;
 /// A volume, mm3 inside.
@@ -113,6 +123,86 @@ pub fn to_mpa(pressure: Pressure) -> f64 {
 #[must_use]
 pub fn per_mm(value: f64) -> Curvature {
     Curvature { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value }
+}
+
+/// A pressure or stress of `value` pounds per square inch, by the definitions of the pound (0.453 592 37 kg), of standard
+/// gravity (9.806 65 m/s2) and of the inch.
+#[must_use]
+pub fn psi(value: f64) -> Pressure {
+    mpa(value * 4.448_221_615_260_5 / 645.16)
+}
+
+/// A pressure of `value` bar.
+#[must_use]
+pub fn bar(value: f64) -> Pressure {
+    mpa(value / 10.0)
+}
+
+/// The number of bar in a pressure.
+#[must_use]
+pub fn to_bar(pressure: Pressure) -> f64 {
+    pressure.value * 10.0
+}
+
+/// A compressibility of `value` per megapascal.
+#[must_use]
+pub fn per_mpa(value: f64) -> Compressibility {
+    Compressibility { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value }
+}
+
+/// The number per megapascal in a compressibility.
+#[must_use]
+pub fn to_per_mpa(compressibility: Compressibility) -> f64 {
+    compressibility.value
+}
+
+/// A frequency of `value` hertz.
+#[must_use]
+pub fn hz(value: f64) -> Frequency {
+    Frequency { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value }
+}
+
+/// The number of hertz in a frequency.
+#[must_use]
+pub fn to_hz(frequency: Frequency) -> f64 {
+    frequency.value
+}
+
+/// A difference of temperatures of `value` kelvin.
+#[must_use]
+pub fn kelvin(value: f64) -> TemperatureInterval {
+    TemperatureInterval { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value }
+}
+
+/// The number of kelvin in a difference of temperatures.
+#[must_use]
+pub fn to_kelvin(interval: TemperatureInterval) -> f64 {
+    interval.value
+}
+
+/// A share of `value` per kelvin.
+#[must_use]
+pub fn per_kelvin(value: f64) -> TemperatureCoefficient {
+    TemperatureCoefficient { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value }
+}
+
+/// The number per kelvin in a share per temperature.
+#[must_use]
+pub fn to_per_kelvin(coefficient: TemperatureCoefficient) -> f64 {
+    coefficient.value
+}
+
+/// A speed of `value` meters per second.
+#[must_use]
+pub fn m_per_s(value: f64) -> Velocity {
+    let value = value * 1000.0;
+    Velocity { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value }
+}
+
+/// The number of meters per second in a speed.
+#[must_use]
+pub fn to_m_per_s(speed: Velocity) -> f64 {
+    speed.value / 1000.0
 }
 
 /// A bending moment of `value` newton millimeters.
@@ -172,6 +262,12 @@ pub fn mm2(value: f64) -> Area {
 #[must_use]
 pub fn to_mm2(area: Area) -> f64 {
     area.value
+}
+
+/// A volume of `value` milliliters.
+#[must_use]
+pub fn ml(value: f64) -> Volume {
+    Volume::new::<uom::si::volume::cubic_millimeter>(value * 1000.0)
 }
 
 /// The number of milliliters in a volume.

@@ -11,7 +11,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 
 /// The modules of core by rank: one may know those of a lower rank, itself, and nothing else.
-const RANKS: [(&str, u8); 25] = [
+const RANKS: [(&str, u8); 26] = [
     ("card", 11),
     ("size", 10),
     ("explain", 10),
@@ -27,6 +27,7 @@ const RANKS: [(&str, u8); 25] = [
     ("flare", 6),
     ("bend", 5),
     ("springback", 5),
+    ("hydraulics", 5),
     ("tube", 4),
     ("material", 3),
     ("statistics", 2),

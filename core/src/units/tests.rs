@@ -256,3 +256,21 @@ fn a_unit_takes_no_number_beyond_all_bounds() {
     assert_eq!(read_angle("1e308 turn").unwrap_err().code(), Code::OutOfRange);
     assert_eq!(read_rotation("-1e308 turn").unwrap_err().code(), Code::OutOfRange);
 }
+
+/// Each comes back as it was given; the pound per square inch by its definition (4.448 221 615 260 5 N on 645.16 mm2).
+#[test]
+fn quantities_of_fluids_come_back() {
+    for value in [1.0, 0.063, 1975.2, 7e-4, -12.5] {
+        let same = |got: f64| (got - value).abs() <= 2.0 * f64::EPSILON * value.abs();
+        assert!(same(to_hz(hz(value))) && same(to_kelvin(kelvin(value))) && same(to_ml(ml(value))));
+        assert!(same(to_per_kelvin(per_kelvin(value))) && same(to_per_mpa(per_mpa(value))));
+        assert!(same(to_m_per_s(m_per_s(value))) && same(to_bar(bar(value))));
+    }
+    assert!((to_mpa(psi(1000.0)) - 6.894_757_293_168_361).abs() < 1e-14);
+    // The aliases fit together: a compressibility times a pressure is a ratio, a speed is a length times a frequency.
+    let share: Ratio = per_mpa(0.5) * mpa(3.0);
+    let speed: Velocity = mm(2.0) * hz(500.0);
+    let grown: Ratio = per_kelvin(7e-4) * kelvin(10.0);
+    assert!((share.value - 1.5).abs() < 1e-15 && (to_m_per_s(speed) - 1.0).abs() < 1e-15);
+    assert!((grown.value - 7e-3).abs() < 1e-15);
+}
