@@ -26,6 +26,8 @@ impl Fact {
             Value::Nothing => return None,
             Value::Length(length) => Fact::Length(Length(*length)),
             Value::Angle(angle) => Fact::Angle(Angle(*angle)),
+            // There is no class for a stress yet; its words say number and unit.
+            Value::Pressure(_) => Fact::Text(value.to_string()),
             Value::Ratio(ratio) => Fact::Ratio(ratio.value),
             Value::Count(count) => Fact::Count(*count),
             Value::Text(text) => Fact::Text(text.clone()),
