@@ -201,10 +201,7 @@ pub unsafe extern "C" fn lw_identification_nearest(
     need: Option<&mut MaybeUninit<usize>>,
 ) -> lw_status {
     let found = || {
-        known(
-            given(identification, "identification")?.0.nearest.map(|thread| thread.to_string()),
-            "nearest",
-        )
+        known(given(identification, "identification")?.0.nearest.map(|thread| thread.to_string()), "nearest")
     };
     call(|| unsafe { fill_text(buf, cap, need, found) })
 }
