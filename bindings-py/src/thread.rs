@@ -10,7 +10,7 @@ use crate::quantity::{self, wrong_kind};
 use crate::record::{self, Call, Record, Reduced};
 use crate::units::{Angle, Length};
 use limits::Limits;
-use linewright::thread::{Class, EngagementGroup, Hand, Series, ThreadSide};
+use linewright::thread::{Class, EngagementGroup, Series, ThreadSide};
 use linewright::units::{ratio, to_mm2};
 use linewright::{Code, Part, Problem, Value};
 use pyo3::prelude::*;
@@ -149,10 +149,7 @@ impl Thread {
     /// Which way it turns in: "right" or "left".
     #[getter]
     fn hand(&self) -> &'static str {
-        match self.0.hand() {
-            Hand::Right => "right",
-            Hand::Left => "left",
-        }
+        self.0.hand().name()
     }
 
     /// Nominal diameter; of a pipe thread its basic major diameter at the gauge plane, of NPT the pipe's.

@@ -191,10 +191,7 @@ pub extern "C" fn lw_mating_engaged_share(
     wanted: lw_length,
     share: Option<&mut MaybeUninit<f64>>,
 ) -> lw_status {
-    call(|| {
-        let wanted = linewright::bounds::ENGAGEMENT.length(wanted.into())?;
-        put(share, "share", given(mating, "mating")?.0.engaged_share(wanted).value)
-    })
+    call(|| put(share, "share", given(mating, "mating")?.0.engaged_share(wanted.into())?.value))
 }
 
 /// Frees a mating. NULL is allowed.

@@ -6,7 +6,6 @@ use crate::quantity;
 use crate::record::{self, Call, Record, Reduced};
 use crate::results::made;
 use crate::units::Length;
-use linewright::bounds;
 use linewright::thread::{self, CATALOGUE, Stripping};
 use linewright::units::{Area, to_mm2};
 use pyo3::prelude::*;
@@ -128,7 +127,7 @@ impl Mating {
     #[pyo3(signature = (wanted, /))]
     fn engaged_share(&self, wanted: &Bound<'_, PyAny>) -> PyResult<f64> {
         let wanted = quantity::length(wanted, "wanted")?;
-        error::call(|| Ok(self.0.engaged_share(bounds::ENGAGEMENT.length(wanted)?).value))
+        error::call(|| self.0.engaged_share(wanted).map(|share| share.value))
     }
 
     fn __str__(&self) -> String {

@@ -3,6 +3,7 @@
 use super::limits::{Limits, Span};
 use super::profile::{Engagement, Profile};
 use super::{Family, Size, Thread, ThreadSide};
+use crate::bounds;
 use crate::code::Level;
 use crate::error::Error;
 use crate::units::{Length, Ratio, mm, ratio, to_mm};
@@ -206,13 +207,19 @@ impl Mating {
 
     /// Share of a wanted engagement that it reaches before it binds, tightest sizes, times the worst share of the height:
     /// what is left, at worst, of a full engagement over that length.
-    #[must_use]
-    pub fn engaged_share(&self, wanted: Length) -> Ratio {
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE` for the length.
+    pub fn engaged_share(&self, wanted: Length) -> Result<Ratio, Error> {
+        Ok(ratio(self.engaged(to_mm(bounds::ENGAGEMENT.length(wanted)?))))
+    }
+
+    fn engaged(&self, wanted_mm: f64) -> f64 {
         let reached = match self.lengths()[0] {
-            Some(length) if to_mm(length) < to_mm(wanted) => to_mm(length) / to_mm(wanted),
+            Some(length) if to_mm(length) < wanted_mm => to_mm(length) / wanted_mm,
             _ => 1.0,
         };
-        ratio(reached * self.worst.max(0.0))
+        reached * self.worst.max(0.0)
     }
 
     /// What fingers notice. Where sizes disagree, the more treacherous answer.
@@ -239,7 +246,7 @@ impl Mating {
     pub fn is_lookalike(&self) -> bool {
         !self.is_same()
             && matches!(self.feel(), Feel::TurnsIn | Feel::Rattles)
-            && self.engaged_share(mm(STANDING_MM)).value < HALF
+            && self.engaged(STANDING_MM) < HALF
     }
 
     /// How grave: different threads are a stop, whatever the overlap; the same thread is worth no more than a note.

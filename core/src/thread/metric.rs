@@ -167,6 +167,34 @@ fn is_in_table(thread: &Thread) -> bool {
     thread.normal_engagement().is_some()
 }
 
+/// Finest pitch in micrometers that the standard has a grade for (seen: the tables end there).
+fn finest_pitch(side: ThreadSide, pitch: u8, crest: u8) -> u32 {
+    let internal = |grade: u8| match grade {
+        5 => 250,
+        6 => 300,
+        7 => 500,
+        8 => 800,
+        _ => 200,
+    };
+    let external = |grade: u8, coarse_only: u8| match grade {
+        7 => 350,
+        grade if grade >= coarse_only => 800,
+        _ => 200,
+    };
+    match side {
+        ThreadSide::Internal => internal(pitch).max(internal(crest)),
+        ThreadSide::External => external(pitch, 8).max(external(crest, 8)),
+    }
+}
+
+/// Whether the standard has tolerances of a class for the thread's pitch.
+pub(super) fn has_class(thread: &Thread, class: Class) -> bool {
+    let (Size::Metric { pitch_um, .. }, Class::Metric { pitch, crest }) = (thread.size, class) else {
+        return false;
+    };
+    pitch_um >= finest_pitch(pitch.position.side(), pitch.grade, crest.grade)
+}
+
 /// Limits in micrometers; None outside the standard's range of diameters.
 pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<Raw> {
     let (Size::Metric { diameter_um, pitch_um }, Class::Metric { pitch, crest }) = (thread.size, class)
