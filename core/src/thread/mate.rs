@@ -1,7 +1,7 @@
 //! One thread in another: does it start, how far does it go, on how much of the thread does it hold.
 
 use super::limits::{Limits, Span};
-use super::profile::{Engagement, Profile};
+use super::profile::{Engagement, Profile, slopes};
 use super::{Family, Size, Thread, ThreadSide};
 use crate::bounds;
 use crate::code::Level;
@@ -119,18 +119,29 @@ impl Mating {
     pub fn new(male: &Thread, female: &Thread) -> Result<Mating, Error> {
         let outside = male.limits(ThreadSide::External)?;
         let inside = female.limits(ThreadSide::Internal)?;
-        let [tight, loose] = pairs(&outside, &inside);
-        let engage =
-            |pair: ([f64; 3], [f64; 3])| Profile::of(male, pair.0).into_female(&Profile::of(female, pair.1));
+        let slopes = slopes(male.half_angle(), female.half_angle());
+        Ok(Mating::of_limits((male, &outside), (female, &inside), slopes))
+    }
+
+    /// The same from limits and slopes of the flanks that are at hand.
+    pub(super) fn of_limits(
+        (male, outside): (&Thread, &Limits),
+        (female, inside): (&Thread, &Limits),
+        slopes: [f64; 2],
+    ) -> Mating {
+        let [tight, loose] = pairs(outside, inside);
+        let engage = |pair: ([f64; 3], [f64; 3])| {
+            Profile::of(male, pair.0).engaged_with(&Profile::of(female, pair.1), slopes)
+        };
         let share = |pair: ([f64; 3], [f64; 3])| female.share_of_height(pair.0[0], pair.1[2]);
-        Ok(Mating {
+        Mating {
             male: *male,
             female: *female,
             tight: engage(tight),
             loose: engage(loose),
             worst: share(loose),
             best: share(tight),
-        })
+        }
     }
 
     /// The male.
