@@ -61,7 +61,7 @@ enum lw_code {
     LW_FIELD_MISSING = 109,
     /** the numbers of straights, bends, rotations and radii do not belong together */
     LW_COUNT_MISMATCH = 110,
-    /** a thread is named without its pitch */
+    /** a thread is named without its pitch, or without its family */
     LW_THREAD_AMBIGUOUS = 111,
     /** a spanner size or a bare length stands where a thread belongs */
     LW_HEX_NOT_THREAD = 112,
@@ -149,7 +149,7 @@ enum lw_code {
     LW_NOSE_UNKNOWN = 408,
     /** nut and port have different threads that turn together by hand and may hold on less than half of the thread */
     LW_THREAD_LOOKALIKE = 409,
-    /** the nut comes to its end before it clamps the flare */
+    /** the nut comes to its end before it clamps the flare, or holds on hardly any thread */
     LW_CLAMP_MARGIN_NONE = 410,
     /** whether the nut clamps the flare before it comes to its end was not computed: a length is not known */
     LW_CLAMP_MARGIN_UNKNOWN = 411,
@@ -851,11 +851,14 @@ lw_status lw_measured_set_pitches(lw_measured *measured,
                                   lw_length plus_minus);
 
 /**
- * Records threads counted per inch, which may be off by a half either way.
+ * Records threads counted per inch, and how far the count may be off either way; 0 for half a thread over 8 mm, which is
+ * 1.6.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
  */
-lw_status lw_measured_set_per_inch(lw_measured *measured, double per_inch);
+lw_status lw_measured_set_per_inch(lw_measured *measured,
+                                   double per_inch,
+                                   double plus_minus);
 
 /**
  * Records the most that wear can have taken; 0.1 mm where nobody says.

@@ -284,8 +284,9 @@ fn what_was_not_measured_or_fits_nothing_says_so() -> Outcome<()> {
     let found = identify(&odd, &list)?;
     assert!(found.candidates.is_empty() && found.nearest.is_some() && found.next().is_none());
     assert!(found.advice().contains("measure again"));
-    let alone =
-        Measured::new(ThreadSide::External).with_diameter(mm(9.95), mm(0.02))?.with_per_inch(ratio(25.4))?;
+    let alone = Measured::new(ThreadSide::External)
+        .with_diameter(mm(9.95), mm(0.02))?
+        .with_per_inch(ratio(25.4), None)?;
     let found = identify(&alone, &[Thread::read("M10x1")?, Thread::read("M12x1.75")?])?;
     assert!(found.candidates.len() == 1 && found.advice().contains("not in the list"));
     assert!(Measured::new(ThreadSide::External).with_diameter(mm(9.95), mm(0.0)).is_err());
