@@ -63,6 +63,14 @@ impl Stretch {
         }
     }
 
+    /// The assumption of a name.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Stretch, Error> {
+        super::by_name(name, "stretch", &Stretch::ALL.map(|stretch| (stretch.name(), stretch)))
+    }
+
     /// Tube used for a unit of finished length at a radius that is `ratio` times the tube's.
     fn used(self, ratio: f64) -> f64 {
         match self {
@@ -240,17 +248,17 @@ pub const DOUBLE_ADDED_MM: f64 = 5.0;
 
 /// Every way to the allowance of a flare, the one that wins first: the test piece, where there is one.
 ///
-/// The geometry is given for the diameters of `sizes`, which come from [`super::flare_size`] or from the user's own part.
+/// The geometry is given for the diameters of `sizes`, which come from [`super::known_diameters`] or from the user's own
+/// part.
 ///
 /// # Errors
 /// As [`FlareForm::new`], except that a form without geometry only loses that way.
 ///
 /// ```
-/// use linewright::flare::{Flare, allowances, flare_size};
+/// use linewright::flare::{Flare, allowances, known_diameters};
 /// use linewright::units::{inch, to_mm};
 /// let (od, wall) = (inch(3.0 / 16.0), inch(0.028));
-/// let size = flare_size(Flare::Double45, od).unwrap();
-/// let ways = allowances(Flare::Double45, od, wall, Some([size.least, size.most]), None)?;
+/// let ways = allowances(Flare::Double45, od, wall, known_diameters(Flare::Double45, od, wall), None)?;
 /// let rule = ways.iter().find_map(|way| way.cut_allowance).unwrap();
 /// let most = ways.iter().find_map(|way| way.stick_out).unwrap()[1];
 /// assert!(to_mm(rule) > to_mm(most));
