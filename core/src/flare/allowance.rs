@@ -252,7 +252,7 @@ pub const DOUBLE_ADDED_MM: f64 = 5.0;
 /// part.
 ///
 /// # Errors
-/// As [`FlareForm::new`], except that a form without geometry only loses that way.
+/// As [`FlareForm::new`], except that a form without geometry, or without a diameter, only loses that way.
 ///
 /// ```
 /// use linewright::flare::{Flare, allowances, known_diameters};
@@ -271,6 +271,7 @@ pub fn allowances(
     sizes: Option<[Length; 2]>,
     trial: Option<&FlareTrial>,
 ) -> Result<Vec<Allowance>, Error> {
+    let (od, wall) = (bounds::OD.length(od)?, bounds::WALL.length(wall)?);
     let mut ways = Vec::new();
     if let Some(trial) = trial {
         let net = trial.net_shortening();
@@ -304,7 +305,9 @@ pub fn allowances(
         });
     }
     let rule = match flare {
-        Flare::Double45 => Some((DOUBLE_ADDED_MM, Source::common_practice())),
+        Flare::Double45 => {
+            Some((DOUBLE_ADDED_MM, Source::new("", "for 3/16 in tube", Checked::CommonPractice)))
+        }
         Flare::Bubble => {
             let text = "one maker's manual; another gives 12 to 14 mm";
             Some((BUBBLE_ADDED_MM, Source::new(text, "length to add for each flare", Checked::Seen)))

@@ -67,3 +67,22 @@ fn names_of_assumptions_lead_back_and_a_thick_wall_has_no_known_diameter() {
     }
     assert_eq!(known_diameters(Flare::Bubble, inch(0.1875), inch(0.028)), None);
 }
+
+#[test]
+fn a_tube_that_cannot_be_has_no_allowance_by_any_way() {
+    use crate::units::mm;
+    for (od, wall, code) in [
+        (f64::NAN, 0.7, Code::NotANumber),
+        (4.76, f64::INFINITY, Code::NotANumber),
+        (-4.76, 0.7, Code::OutOfRange),
+        (4.76, 0.0, Code::OutOfRange),
+    ] {
+        for flare in Flare::ALL {
+            let refused = allowances(flare, mm(od), mm(wall), None, None).unwrap_err();
+            assert_eq!(refused.code(), code, "{} {od} {wall}", flare.name());
+        }
+    }
+    // What is usual for one size of tube says so.
+    let ways = allowances(Flare::Double45, mm(9.525), mm(0.9), None, None).unwrap();
+    assert_eq!(ways[0].source.to_string(), "for 3/16 in tube, common practice, no source");
+}
