@@ -203,9 +203,34 @@ typedef struct lw_draft lw_draft;
 typedef struct lw_end lw_end;
 
 /**
+ * What a measured thread may be.
+ */
+typedef struct lw_identification lw_identification;
+
+/**
+ * Limits of one side of a thread. Those of a taper thread are at the end that enters first.
+ */
+typedef struct lw_limits lw_limits;
+
+/**
  * A line to be made.
  */
 typedef struct lw_line lw_line;
+
+/**
+ * Pairs of different threads that turn in by hand and may hold on less than half of the thread.
+ */
+typedef struct lw_lookalikes lw_lookalikes;
+
+/**
+ * A male thread in a female one, from the limits of both.
+ */
+typedef struct lw_mating lw_mating;
+
+/**
+ * What was measured of a thread.
+ */
+typedef struct lw_measured lw_measured;
 
 /**
  * A nut.
@@ -243,9 +268,19 @@ typedef struct lw_sized lw_sized;
 typedef struct lw_springback lw_springback;
 
 /**
+ * Shear areas of a pair over an engaged length.
+ */
+typedef struct lw_stripping lw_stripping;
+
+/**
  * A cut length with its terms and assumptions.
  */
 typedef struct lw_tape_cut lw_tape_cut;
+
+/**
+ * A thread: family, diameter and pitch, hand, and the class of its tolerances where one was given.
+ */
+typedef struct lw_thread lw_thread;
 
 /**
  * A tube.
@@ -625,12 +660,557 @@ void lw_tube_free(lw_tube *tube);
  * ("M10x1", "7/16-24").
  *
  * Errors: LW_THREAD_AMBIGUOUS for a metric diameter without pitch, LW_HEX_NOT_THREAD for a spanner size,
- * LW_UNREADABLE.
+ * LW_THREAD_CONTRADICTION, LW_UNREADABLE.
  */
 lw_status lw_thread_read(const char *text,
                          char *buf,
                          size_t cap,
                          size_t *need);
+
+/**
+ * A thread by its designation as people write it: "M10x1-6g", "3/8-24 UNF-2A", "G1/8 A", "Rc 1/8", "1/8-27 NPT". Free
+ * it with lw_thread_free.
+ *
+ * Errors: as lw_thread_read.
+ */
+lw_status lw_thread_new(const char *designation,
+                        lw_thread **thread);
+
+/**
+ * The designation of a thread in its one spelling.
+ */
+lw_status lw_thread_designation(const lw_thread *thread, char *buf, size_t cap, size_t *need);
+
+/**
+ * The family of a thread: "metric", "unified", "G", "R", "Rp", "Rc" or "NPT".
+ */
+lw_status lw_thread_family(const lw_thread *thread, char *buf, size_t cap, size_t *need);
+
+/**
+ * The side of a thread, "external" or "internal", where its class or its family says it.
+ *
+ * Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_thread_side(const lw_thread *thread, char *buf, size_t cap, size_t *need);
+
+/**
+ * The class of a thread, such as "6g" or "2B", where one was given.
+ *
+ * Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_thread_class(const lw_thread *thread, char *buf, size_t cap, size_t *need);
+
+/**
+ * Nominal diameter; of a pipe thread its basic major diameter at the gauge plane, of NPT the pipe's.
+ */
+lw_status lw_thread_diameter(const lw_thread *thread, lw_length *diameter);
+
+/**
+ * Pitch.
+ */
+lw_status lw_thread_pitch(const lw_thread *thread, lw_length *pitch);
+
+/**
+ * Threads per inch.
+ */
+lw_status lw_thread_per_inch(const lw_thread *thread, double *per_inch);
+
+/**
+ * Half the angle between the flanks.
+ */
+lw_status lw_thread_half_angle(const lw_thread *thread, lw_angle *half_angle);
+
+/**
+ * Change of diameter along the axis, a plain ratio: 1/16 for a taper thread, 0 for a parallel one.
+ */
+lw_status lw_thread_taper(const lw_thread *thread, double *taper);
+
+/**
+ * Whether a thread is left-handed: 1, or 0.
+ */
+lw_status lw_thread_is_left_hand(const lw_thread *thread, int32_t *is_left_hand);
+
+/**
+ * Basic height of the thread.
+ */
+lw_status lw_thread_height(const lw_thread *thread, lw_length *height);
+
+/**
+ * Basic pitch diameter, not rounded; of NPT the one at the tip.
+ */
+lw_status lw_thread_basic_pitch_diameter(const lw_thread *thread, lw_length *diameter);
+
+/**
+ * Lead angle at the basic pitch diameter.
+ */
+lw_status lw_thread_lead_angle(const lw_thread *thread, lw_angle *lead_angle);
+
+/**
+ * Tensile stress area of the external thread in mm2.
+ *
+ * Errors: LW_NOT_KNOWN for pipe threads, whose standards define none.
+ */
+lw_status lw_thread_stress_area_mm2(const lw_thread *thread, double *area_mm2);
+
+/**
+ * The hole for tapping with a share of the full thread, a plain ratio from 0.3 to 1; the full thread is the basic height.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a taper thread.
+ */
+lw_status lw_thread_tap_drill(const lw_thread *thread,
+                              double share,
+                              lw_length *hole);
+
+/**
+ * The share of the full thread that a hole leaves, a plain ratio, as in lw_thread_tap_drill.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a taper thread.
+ */
+lw_status lw_thread_share(const lw_thread *thread, lw_length hole, double *share);
+
+/**
+ * The shortest and longest normal engagement of a metric thread (ISO 965-1).
+ *
+ * Errors: LW_NOT_KNOWN where the table has no row for it.
+ */
+lw_status lw_thread_normal_engagement(const lw_thread *thread, lw_length *shortest, lw_length *longest);
+
+/**
+ * Whether two designations name the same thread, whatever their classes: 1, or 0.
+ */
+lw_status lw_thread_is_same_size(const lw_thread *thread, const lw_thread *other, int32_t *is_same);
+
+/**
+ * Frees a thread. NULL is allowed.
+ */
+void lw_thread_free(lw_thread *thread);
+
+/**
+ * The number of threads in the catalogue.
+ */
+lw_status lw_catalogue_count(size_t *count);
+
+/**
+ * The designation of a thread in the catalogue.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_catalogue_thread(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Where a thread of the catalogue is met.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_catalogue_met(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Where a thread of the catalogue comes from, and how that was checked.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_catalogue_source(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Every male of the catalogue in every female: the look-alikes, the most convincing first. Free them with
+ * lw_lookalikes_free.
+ */
+lw_status lw_lookalikes_new(lw_lookalikes **lookalikes);
+
+/**
+ * The number of look-alike pairs.
+ */
+lw_status lw_lookalikes_count(const lw_lookalikes *lookalikes, size_t *count);
+
+/**
+ * One look-alike pair. Free it with lw_mating_free.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_lookalikes_mating(const lw_lookalikes *lookalikes, size_t index, lw_mating **mating);
+
+/**
+ * Frees look-alike pairs. NULL is allowed.
+ */
+void lw_lookalikes_free(lw_lookalikes *lookalikes);
+
+/**
+ * Nothing measured yet, of an "external" or "internal" thread. Free it with lw_measured_free.
+ *
+ * Errors: LW_UNKNOWN_NAME.
+ */
+lw_status lw_measured_new(const char *side, lw_measured **measured);
+
+/**
+ * Records the diameter over the crests, major outside and minor inside, and how far the reading may be off either way.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_measured_set_diameter(lw_measured *measured,
+                                   lw_length diameter,
+                                   lw_length plus_minus);
+
+/**
+ * Records a length over a count of pitches, such as ten, and how far the reading may be off either way.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_measured_set_pitches(lw_measured *measured,
+                                  size_t count,
+                                  lw_length length,
+                                  lw_length plus_minus);
+
+/**
+ * Records threads counted per inch, which may be off by a half either way.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_measured_set_per_inch(lw_measured *measured, double per_inch);
+
+/**
+ * Records the most that wear can have taken; 0.1 mm where nobody says.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_measured_set_wear(lw_measured *measured, lw_length most);
+
+/**
+ * Frees what was measured. NULL is allowed.
+ */
+void lw_measured_free(lw_measured *measured);
+
+/**
+ * Compares what was measured with n threads, or with the whole catalogue where n is 0. Free it with
+ * lw_identification_free.
+ *
+ * Errors: LW_FIELD_MISSING where nothing was measured.
+ */
+lw_status lw_identify(const lw_measured *measured,
+                      const lw_thread *const *threads,
+                      size_t n,
+                      lw_identification **identification);
+
+/**
+ * The number of threads that the readings allow.
+ */
+lw_status lw_identification_count(const lw_identification *identification, size_t *count);
+
+/**
+ * The designation of a candidate; the likeliest is the first.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_identification_thread(const lw_identification *identification,
+                                   size_t index,
+                                   char *buf,
+                                   size_t cap,
+                                   size_t *need);
+
+/**
+ * A candidate's share of the likelihood, a plain ratio: the chance that it is the one, if the thread is in the list.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_identification_share(const lw_identification *identification,
+                                  size_t index,
+                                  double *share);
+
+/**
+ * What ten pitches of a candidate measure.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_identification_ten_pitches(const lw_identification *identification,
+                                        size_t index,
+                                        lw_length *ten_pitches);
+
+/**
+ * The diameters that a part of a candidate can have, wear included.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_identification_diameter(const lw_identification *identification,
+                                     size_t index,
+                                     lw_length *least,
+                                     lw_length *most);
+
+/**
+ * The thread of the list that comes nearest, where none is allowed.
+ *
+ * Errors: LW_NOT_KNOWN where there are candidates, or no list.
+ */
+lw_status lw_identification_nearest(const lw_identification *identification,
+                                    char *buf,
+                                    size_t cap,
+                                    size_t *need);
+
+/**
+ * The one further measurement that tells the leading two apart: "ten pitches", "diameter", "taper over 10 mm" or "flank angle".
+ *
+ * Errors: LW_NOT_KNOWN where there are no two, or none does.
+ */
+lw_status lw_identification_next(const lw_identification *identification,
+                                 char *buf,
+                                 size_t cap,
+                                 size_t *need);
+
+/**
+ * What to do next, in words.
+ */
+lw_status lw_identification_advice(const lw_identification *identification,
+                                   char *buf,
+                                   size_t cap,
+                                   size_t *need);
+
+/**
+ * How two threads are told apart, in words; the first measurement that does it. side is "external" or "internal".
+ *
+ * Errors: LW_UNKNOWN_NAME, LW_NOT_KNOWN where none does.
+ */
+lw_status lw_thread_separate(const lw_thread *thread,
+                             const lw_thread *other,
+                             const char *side,
+                             char *buf,
+                             size_t cap,
+                             size_t *need);
+
+/**
+ * Frees an identification. NULL is allowed.
+ */
+void lw_identification_free(lw_identification *identification);
+
+/**
+ * The limits of one side of a thread, "external" or "internal", by its class or, where it has none, the usual one. Free
+ * them with lw_limits_free.
+ *
+ * Errors: LW_UNKNOWN_NAME, LW_THREAD_SIDE where class or family belong to the other side, LW_OUT_OF_RANGE for a metric
+ * diameter outside ISO 965-1.
+ */
+lw_status lw_limits_new(const lw_thread *thread,
+                        const char *side,
+                        lw_limits **limits);
+
+/**
+ * As lw_limits_new, for a Unified thread over another length of engagement than the usual one.
+ *
+ * Errors: as lw_limits_new; LW_NOT_A_NUMBER, LW_NOT_KNOWN for another family.
+ */
+lw_status lw_limits_new_over(const lw_thread *thread,
+                             const char *side,
+                             lw_length engaged,
+                             lw_limits **limits);
+
+/**
+ * The smallest major diameter.
+ *
+ * Errors: LW_NOT_KNOWN where the standard sets no such limit.
+ */
+lw_status lw_limits_major_min(const lw_limits *limits, lw_length *diameter);
+
+/**
+ * As lw_limits_major_min, the largest.
+ *
+ * Errors: LW_NOT_KNOWN where the standard sets no such limit.
+ */
+lw_status lw_limits_major_max(const lw_limits *limits, lw_length *diameter);
+
+/**
+ * The smallest pitch diameter.
+ *
+ * Errors: LW_NOT_KNOWN where the standard sets no such limit.
+ */
+lw_status lw_limits_pitch_diameter_min(const lw_limits *limits, lw_length *diameter);
+
+/**
+ * As lw_limits_pitch_diameter_min, the largest.
+ *
+ * Errors: LW_NOT_KNOWN where the standard sets no such limit.
+ */
+lw_status lw_limits_pitch_diameter_max(const lw_limits *limits, lw_length *diameter);
+
+/**
+ * The smallest minor diameter; outside it is the root.
+ *
+ * Errors: LW_NOT_KNOWN where the standard sets no such limit.
+ */
+lw_status lw_limits_minor_min(const lw_limits *limits, lw_length *diameter);
+
+/**
+ * As lw_limits_minor_min, the largest.
+ *
+ * Errors: LW_NOT_KNOWN where the standard sets no such limit.
+ */
+lw_status lw_limits_minor_max(const lw_limits *limits, lw_length *diameter);
+
+/**
+ * How far the largest external thread stays below the basic diameter.
+ *
+ * Errors: LW_NOT_KNOWN for an internal thread.
+ */
+lw_status lw_limits_allowance(const lw_limits *limits, lw_length *diameter);
+
+/**
+ * Largest minor diameter of the rounded root of an external Unified thread, for reference.
+ *
+ * Errors: LW_NOT_KNOWN for others.
+ */
+lw_status lw_limits_rounded_root(const lw_limits *limits, lw_length *diameter);
+
+/**
+ * Whether nobody named the class, so that the usual one was taken: 1, or 0.
+ */
+lw_status lw_limits_is_class_assumed(const lw_limits *limits, int32_t *is_assumed);
+
+/**
+ * The class that the limits belong to.
+ *
+ * Errors: LW_NOT_KNOWN where the family has no classes on that side.
+ */
+lw_status lw_limits_class(const lw_limits *limits, char *buf, size_t cap, size_t *need);
+
+/**
+ * How the numbers were checked, such as "seen" or "computed".
+ */
+lw_status lw_limits_checked(const lw_limits *limits, char *buf, size_t cap, size_t *need);
+
+/**
+ * Where the numbers come from, and how that was checked.
+ */
+lw_status lw_limits_source(const lw_limits *limits, char *buf, size_t cap, size_t *need);
+
+/**
+ * Frees limits. NULL is allowed.
+ */
+void lw_limits_free(lw_limits *limits);
+
+/**
+ * A male in a female thread, from the limits of their classes, the usual ones where none is given. Different threads are
+ * a stop, whatever they overlap. Free it with lw_mating_free.
+ *
+ * Errors: LW_THREAD_SIDE, LW_OUT_OF_RANGE.
+ */
+lw_status lw_mating_new(const lw_thread *male,
+                        const lw_thread *female,
+                        lw_mating **mating);
+
+/**
+ * The designation of the male.
+ */
+lw_status lw_mating_male(const lw_mating *mating, char *buf, size_t cap, size_t *need);
+
+/**
+ * The designation of the female.
+ */
+lw_status lw_mating_female(const lw_mating *mating, char *buf, size_t cap, size_t *need);
+
+/**
+ * Whether the male starts, over all sizes that the classes allow: "always", "sometimes" or "never".
+ */
+lw_status lw_mating_starts(const lw_mating *mating, char *buf, size_t cap, size_t *need);
+
+/**
+ * What fingers notice: "does not start", "binds", "turns in", "rattles" or "slides in".
+ */
+lw_status lw_mating_feel(const lw_mating *mating, char *buf, size_t cap, size_t *need);
+
+/**
+ * How grave the pair is: "stop" for different threads, "note" for the same.
+ */
+lw_status lw_mating_level(const lw_mating *mating, char *buf, size_t cap, size_t *need);
+
+/**
+ * The finding in plain words, the worst first.
+ */
+lw_status lw_mating_verdict(const lw_mating *mating, char *buf, size_t cap, size_t *need);
+
+/**
+ * Whether both are the same thread: 1, or 0.
+ */
+lw_status lw_mating_is_same(const lw_mating *mating, int32_t *is_same);
+
+/**
+ * Whether it is another thread that turns in by hand and may hold on less than half of its thread: 1, or 0.
+ */
+lw_status lw_mating_is_lookalike(const lw_mating *mating, int32_t *is_lookalike);
+
+/**
+ * Radial overlap at worst and at best; below zero where the crests pass each other.
+ */
+lw_status lw_mating_overlap(const lw_mating *mating, lw_length *worst, lw_length *best);
+
+/**
+ * The overlap at worst and at best as a share of the female's full height, plain ratios, 0 where there is none.
+ */
+lw_status lw_mating_share(const lw_mating *mating,
+                          double *worst,
+                          double *best);
+
+/**
+ * The engaged length at which the pair binds, at the tightest sizes (is_loose 0) or the loosest (1); 0 where it does not
+ * start.
+ *
+ * Errors: LW_NOT_KNOWN where it never binds.
+ */
+lw_status lw_mating_length(const lw_mating *mating,
+                           int32_t is_loose,
+                           lw_length *length);
+
+/**
+ * As lw_mating_length, in turns.
+ *
+ * Errors: LW_NOT_KNOWN where it never binds.
+ */
+lw_status lw_mating_turns(const lw_mating *mating, int32_t is_loose, double *turns);
+
+/**
+ * What is left, at worst, of a full engagement over a wanted length: the share of it that is reached before the pair
+ * binds, times the worst share of the height.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_mating_engaged_share(const lw_mating *mating,
+                                  lw_length wanted,
+                                  double *share);
+
+/**
+ * Frees a mating. NULL is allowed.
+ */
+void lw_mating_free(lw_mating *mating);
+
+/**
+ * The shear areas of a male in a female over a wanted engagement. Free it with lw_stripping_free.
+ *
+ * Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN where one thread is tapered.
+ */
+lw_status lw_stripping_new(const lw_thread *male,
+                           const lw_thread *female,
+                           lw_length wanted,
+                           lw_stripping **stripping);
+
+/**
+ * The length that is engaged: the wanted one, or what is reached before the pair binds.
+ */
+lw_status lw_stripping_engaged(const lw_stripping *stripping, lw_length *engaged);
+
+/**
+ * Area of the male's ridge in mm2, at worst and at best.
+ */
+lw_status lw_stripping_external_mm2(const lw_stripping *stripping, double *worst, double *best);
+
+/**
+ * Area of the female's ridge in mm2, at worst and at best.
+ */
+lw_status lw_stripping_internal_mm2(const lw_stripping *stripping, double *worst, double *best);
+
+/**
+ * The smaller area over that of the right male at the wanted length, a plain ratio, at worst and at best.
+ */
+lw_status lw_stripping_share(const lw_stripping *stripping, double *worst, double *best);
+
+/**
+ * Frees shear areas. NULL is allowed.
+ */
+void lw_stripping_free(lw_stripping *stripping);
 
 /**
  * How much shorter a flare makes the tube: a piece measured over all before and after one of its ends was flared.

@@ -10,8 +10,13 @@ pub(crate) fn call<T>(work: impl FnOnce() -> Result<T, Error>) -> PyResult<T> {
     match catch_unwind(AssertUnwindSafe(work)) {
         Ok(Ok(value)) => Ok(value),
         Ok(Err(error)) => Err(input(error)),
-        Err(_) => Err(raise("LinewrightError", linewright::Problem::new(Code::InternalFault, Part::Line))),
+        Err(_) => Err(fault()),
     }
+}
+
+/// The exception of a fault inside the library.
+pub(crate) fn fault() -> PyErr {
+    raise("LinewrightError", linewright::Problem::new(Code::InternalFault, Part::Line))
 }
 
 /// Calls a part of the core that cannot fail.

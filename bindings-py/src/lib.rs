@@ -1,8 +1,8 @@
 //! The Python binding of linewright. It only converts: what a figure means is decided in the core.
 //!
-//! Each module is named after the module of the core that it brings over. Four have no counterpart: `quantity` reads
-//! arguments, `record` gives every class its repr, hash and pickle, `typed` makes text of what stands in a table, and
-//! `results` makes the named answers.
+//! Each module is named after the module of the core that it brings over. Five have no counterpart: `quantity` reads
+//! arguments, `record` gives every class its repr, hash and pickle, `typed` makes text of what stands in a table,
+//! `results` makes the named answers, and `table` those that are tables.
 
 mod bench;
 mod bend;
@@ -20,6 +20,7 @@ mod record;
 mod results;
 mod size;
 mod springback;
+mod table;
 mod tape;
 mod thread;
 mod tube;
@@ -61,7 +62,17 @@ mod _native {
     #[pymodule_export]
     use crate::springback::Springback;
     #[pymodule_export]
+    use crate::table::Table;
+    #[pymodule_export]
     use crate::tape::tape_cut;
+    #[pymodule_export]
+    use crate::thread::catalogue::{thread_report, threads};
+    #[pymodule_export]
+    use crate::thread::identify::{identify_thread, separate_threads};
+    #[pymodule_export]
+    use crate::thread::limits::Limits;
+    #[pymodule_export]
+    use crate::thread::mate::{Mating, mate, stripping, thread_lookalikes};
     #[pymodule_export]
     use crate::thread::{Thread, thread};
     #[pymodule_export]

@@ -21,7 +21,7 @@ pub(crate) enum Fact {
 }
 
 impl Fact {
-    fn of(value: &Value) -> Option<Fact> {
+    pub(crate) fn of(value: &Value) -> Option<Fact> {
         Some(match value {
             Value::Nothing => return None,
             Value::Length(length) => Fact::Length(Length(*length)),

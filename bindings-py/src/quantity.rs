@@ -5,7 +5,7 @@
 
 use crate::error::{call, input, wrong_type};
 use crate::units::{Angle, Length};
-use linewright::units::{read_angle, read_length, read_rotation, to_mm, to_rad};
+use linewright::units::{read_angle, read_length, read_rotation, read_tolerance, to_mm, to_rad};
 use linewright::{Code, Error, Part, Problem, Value, units};
 use pyo3::intern;
 use pyo3::prelude::*;
@@ -60,6 +60,27 @@ pub(crate) fn length_if(value: Option<&Bound<'_, PyAny>>, field: &str) -> PyResu
     value.map(|value| length(value, field)).transpose()
 }
 
+/// A length that was read, and how far it may be off either way.
+const READING: &str = "a length and how far it may be off";
+
+/// The reading in an argument: a text with both, or a pair of lengths.
+pub(crate) fn reading(value: &Bound<'_, PyAny>, field: &str) -> PyResult<(units::Length, units::Length)> {
+    if let Ok(text) = value.cast::<PyString>() {
+        let text = text.to_string_lossy();
+        return call(|| read_tolerance(&text).map_err(|error| error.at(Part::Field(field.to_owned()))));
+    }
+    if is_list(value) {
+        if let [read, plus_minus] = lengths(Some(value), field)?[..] {
+            return Ok((read, plus_minus));
+        }
+    } else if value.cast::<Length>().is_err() && is_number(value) {
+        let write = written(value);
+        let fix = format!("write \"{write} mm +- 0.05 mm\" if mm was measured, and to 0.05 mm");
+        return Err(no_unit(value, field, &format!("{READING}, each with its unit"), fix));
+    }
+    Err(wrong_kind(value, field, READING))
+}
+
 /// The lengths in an argument that is a list.
 pub(crate) fn lengths(values: Option<&Bound<'_, PyAny>>, field: &str) -> PyResult<Vec<units::Length>> {
     list(values, field, length)
@@ -109,6 +130,12 @@ pub(crate) fn number(value: &Bound<'_, PyAny>, field: &str) -> PyResult<f64> {
     plain.ok_or_else(|| wrong_kind(value, field, "a plain number"))
 }
 
+/// The plain number in an argument, unless it is NaN or infinite.
+pub(crate) fn finite_number(value: &Bound<'_, PyAny>, field: &str) -> PyResult<f64> {
+    let number = number(value, field)?;
+    finite(number, value).map(|()| number)
+}
+
 /// A length of a number that was given, unless it is NaN or too large.
 pub(crate) fn finite_length(made: units::Length, given: &Bound<'_, PyAny>) -> PyResult<Length> {
     finite(to_mm(made), given).map(|()| Length(made))
@@ -151,16 +178,21 @@ impl<T> Kind<T> {
 
     /// The error of a bare number, with what to write instead.
     fn unit_missing(&self, value: &Bound<'_, PyAny>, field: &str) -> PyErr {
-        let unit = self.unit;
-        let plain = if value.is_instance_of::<PyBool>() { None } else { single(value) };
-        let write = plain.filter(|number| number.is_finite()).map_or("14.3".to_owned(), |n| n.to_string());
-        wrong_type(
-            Problem::new(Code::UnitMissing, Part::Field(field.to_owned()))
-                .got(Value::text(shown(value)))
-                .need(Value::text(format!("{} with its unit", self.name)))
-                .fix(format!("write \"{write} {unit}\" or lw.{unit}({write}) if {unit} was measured")),
-        )
+        let (unit, write) = (self.unit, written(value));
+        let fix = format!("write \"{write} {unit}\" or lw.{unit}({write}) if {unit} was measured");
+        no_unit(value, field, &format!("{} with its unit", self.name), fix)
     }
+}
+
+/// A bare number as it may be written again; an example where it is none that can be.
+fn written(value: &Bound<'_, PyAny>) -> String {
+    let plain = if value.is_instance_of::<PyBool>() { None } else { single(value) };
+    plain.filter(|number| number.is_finite()).map_or("14.3".to_owned(), |number| number.to_string())
+}
+
+fn no_unit(value: &Bound<'_, PyAny>, field: &str, need: &str, fix: String) -> PyErr {
+    let problem = Problem::new(Code::UnitMissing, Part::Field(field.to_owned()));
+    wrong_type(problem.got(Value::text(shown(value))).need(Value::text(need)).fix(fix))
 }
 
 /// What a quantity of another package answers.
@@ -242,6 +274,7 @@ pub(crate) fn wrong_kind(value: &Bound<'_, PyAny>, field: &str, need: &str) -> P
             .fix(match need {
                 "a length" => "write \"14.3 mm\" or lw.mm(14.3)",
                 "an angle" => "write \"90 deg\" or lw.deg(90)",
+                READING => "write \"9.45 mm +- 0.05 mm\" or (lw.mm(9.45), lw.mm(0.05))",
                 _ => "give what is needed",
             }),
     )

@@ -88,10 +88,12 @@ pub(crate) fn hash(record: &impl Record, py: Python<'_>) -> PyResult<isize> {
     PyTuple::new(py, values)?.hash()
 }
 
-/// Lists and dicts as tuples of what is in them.
+/// Lists, dicts and what tuples hold as tuples of what is in them.
 fn hashable(value: Bound<'_, PyAny>) -> PyResult<Bound<'_, PyAny>> {
     let items: Vec<Bound<'_, PyAny>> = if let Ok(list) = value.cast::<PyList>() {
         list.iter().collect()
+    } else if let Ok(tuple) = value.cast::<PyTuple>() {
+        tuple.iter().collect()
     } else if let Ok(dict) = value.cast::<PyDict>() {
         dict.values().iter().collect()
     } else {

@@ -40,6 +40,9 @@ pub use separate::{Measure, Separation, separate};
 pub use strength::Stripping;
 pub use unified::Series;
 
+use crate::code::Code;
+use crate::error::Error;
+use crate::problem::{Part, Problem, Value};
 use crate::units::{Angle, Length, Ratio, deg, inch, mm, ratio};
 
 /// A thread: family, diameter and pitch, hand, and the class of its tolerances where one was given. Whole numbers
@@ -131,6 +134,17 @@ impl Family {
     }
 }
 
+impl Hand {
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Hand::Right => "right",
+            Hand::Left => "left",
+        }
+    }
+}
+
 impl ThreadSide {
     /// The name, the same in every language.
     #[must_use]
@@ -145,8 +159,7 @@ impl ThreadSide {
     ///
     /// # Errors
     /// `UNKNOWN_NAME`.
-    pub fn from_name(name: &str) -> Result<ThreadSide, crate::Error> {
-        use crate::{Code, Error, Value};
+    pub fn from_name(name: &str) -> Result<ThreadSide, Error> {
         match name.trim() {
             "external" | "male" => Ok(ThreadSide::External),
             "internal" | "female" => Ok(ThreadSide::Internal),
@@ -175,6 +188,16 @@ impl Thread {
     #[must_use]
     pub fn plain(&self) -> Thread {
         Thread { hand: self.hand, ..Thread::of(self.size) }
+    }
+
+    /// The error of a figure that this kind of thread does not have.
+    fn has_no(&self, figure: &str, need: &str) -> Error {
+        Problem::new(Code::NotKnown, Part::Field("thread".to_owned()))
+            .got(Value::text(self.to_string()))
+            .need(Value::text(need))
+            .why(format!("this thread has no {figure}"))
+            .fix("ask for it of another thread, or leave it out")
+            .into()
     }
 
     /// The family.

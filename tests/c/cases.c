@@ -1,6 +1,7 @@
 /* Answers conformance cases from the standard input; see cases.h for their form. */
 #include "cases_flare.h"
 #include "cases_more.h"
+#include "cases_thread.h"
 
 /* What a case makes on its way; freed when it is answered. */
 static struct {
@@ -436,6 +437,8 @@ static lw_status run(void) {
         {"read_rotation", read_rotation}, {"tolerance", tolerance}, {"place", place}, {"nut", nut}, {"tape", tape},
         {"flare_form", flare_form}, {"flare_size", flare_size}, {"hose_end", hose_end}, {"washers", washers},
         {"clips", clips}, {"clips_to_buy", clips_to_buy}, {"flare_trial", flare_trial}, {"turn", turn},
+        {"thread_form", thread_form}, {"limits", limits}, {"mate", mate}, {"stripping", stripping},
+        {"identify", identify},
     };
     size_t i;
     for (i = 0; i < sizeof operations / sizeof operations[0]; i += 1) {

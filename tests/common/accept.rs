@@ -1,6 +1,7 @@
 //! What a case gives to an operation, one struct for each; a key that is not here fails the file.
 
 use super::accept_flare::{self, AcceptFlare};
+use super::threads::Threads;
 use serde::Deserialize;
 use std::collections::BTreeMap;
 
@@ -26,6 +27,7 @@ pub enum Accept {
     FlareTrial(FlareTrial),
     Turn(Turn),
     Flare(AcceptFlare),
+    Threads(Threads),
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -199,6 +201,9 @@ impl Accept {
         fn of<T: serde::de::DeserializeOwned>(accept: toml::Table) -> Result<T, String> {
             toml::Value::Table(accept).try_into().map_err(|error: toml::de::Error| error.message().to_owned())
         }
+        if let Some(threads) = Threads::read(operation, &accept) {
+            return threads.map(Accept::Threads);
+        }
         Ok(match operation {
             "read_length" => Accept::ReadLength(of(accept)?),
             "read_angle" => Accept::ReadAngle(of(accept)?),
@@ -267,6 +272,7 @@ impl Accept {
             Accept::Clips(_) => &["stations_mm"],
             Accept::ClipsToBuy(_) => &["buy", "spares"],
             Accept::FlareTrial(_) => &["net_shortening_mm"],
+            Accept::Threads(threads) => threads.answer_keys(),
             Accept::Turn(_) => &["words", "clock", "inclinometer_deg"],
             Accept::Flare(input) => input.answer_keys(),
             Accept::Vertices(_) => &["straights_mm", "angles_deg", "rotations_deg", "developed_length_mm"],

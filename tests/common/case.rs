@@ -189,10 +189,10 @@ fn item(value: &toml::Value) -> Result<Item, String> {
 
 /// The unit that a key's suffix names; a plain ratio is in "1", and what is counted or named has none.
 fn unit_of(key: &str) -> Option<&'static str> {
-    if key == "proportional" || key == "direction_1" {
+    if key == "proportional" || key.ends_with("_1") {
         return Some("1");
     }
-    ["mm", "deg", "ml", "g"].into_iter().find(|unit| key.ends_with(&format!("_{unit}")))
+    ["mm2", "mm", "deg", "ml", "g"].into_iter().find(|unit| key.ends_with(&format!("_{unit}")))
 }
 
 fn set_tolerances(values: &mut [Expected], tolerance: Option<&RawTolerance>) -> Result<(), String> {

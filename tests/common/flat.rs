@@ -111,6 +111,7 @@ fn lines(accept: &Accept) -> Vec<(String, String)> {
             put("radius", &input.radius.join(";"));
         }
         Accept::Plan(input) => plan(input, &mut put),
+        Accept::Threads(threads) => threads.lines().iter().for_each(|(key, value)| put(key, value)),
     }
     lines
 }

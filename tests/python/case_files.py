@@ -15,6 +15,20 @@ OPERATIONS = {
     "read_length": ("text", "value_mm"),
     "read_angle": ("text", "value_deg"),
     "thread": ("text", "designation"),
+    "thread_form": ("text", "diameter_mm pitch_mm height_mm lead_deg stress_area_mm2 side class"),
+    "limits": (
+        "text side",
+        "major_min_mm major_max_mm pitch_min_mm pitch_max_mm minor_min_mm minor_max_mm class assumed checked",
+    ),
+    "mate": (
+        "male female",
+        "starts feel level lookalike overlap_worst_mm overlap_best_mm lengths_mm verdict",
+    ),
+    "stripping": ("male female engagement", "engaged_mm external_mm2 internal_mm2 share_1"),
+    "identify": (
+        "side diameter* pitches* pitch_length* per_inch* wear* list*",
+        "candidates nearest next ten_pitches_mm",
+    ),
     "bend": ("radius angle", "arc_mm tangent_length_mm gain_mm"),
     "tube": ("od wall material length", "bore_mm volume_ml mass_g"),
     "springback": ("trials wanted", "setting_deg constant_deg proportional"),
@@ -69,7 +83,7 @@ def check_keys(table: dict[str, Any], known: str, where: str) -> None:
 def unit_of(key: str) -> str | None:
     """The unit a key ends with; what is counted or named has none."""
     unit = "1" if key == "proportional" else key.rsplit("_", 1)[-1]
-    return unit if unit in ("mm", "deg", "ml", "g", "1") else None
+    return unit if unit in ("mm", "mm2", "deg", "ml", "g", "1") else None
 
 
 def read_tolerance(text: str, key: str, where: str) -> float:

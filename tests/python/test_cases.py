@@ -48,6 +48,89 @@ def run_thread(text: str) -> Answer:
     return {"designation": [lw.thread(text).designation]}
 
 
+def yes(flag: bool) -> list[str]:
+    return [str(flag).lower()]
+
+
+def run_thread_form(text: str) -> Answer:
+    thread = lw.thread(text)
+    area = thread.stress_area_mm2
+    return {
+        "diameter_mm": mm(thread.diameter),
+        "pitch_mm": mm(thread.pitch),
+        "height_mm": mm(thread.height),
+        "lead_deg": deg(thread.lead_angle),
+        "stress_area_mm2": ["unknown" if area is None else repr(area)],
+        "side": [thread.side or "none"],
+        "class": [thread.thread_class or "none"],
+    }
+
+
+def run_limits(text: str, side: str) -> Answer:
+    limits = lw.thread(text).limits(side)
+    return {
+        "major_min_mm": mm(limits.major.min),
+        "major_max_mm": mm(limits.major.max),
+        "pitch_min_mm": mm(limits.pitch_diameter.min),
+        "pitch_max_mm": mm(limits.pitch_diameter.max),
+        "minor_min_mm": mm(limits.minor.min),
+        "minor_max_mm": mm(limits.minor.max),
+        "class": [limits.thread_class or "none"],
+        "assumed": yes(limits.is_class_assumed),
+        "checked": [limits.checked],
+    }
+
+
+def run_mate(male: str, female: str) -> Answer:
+    mating = lw.mate(male, female)
+    return {
+        "starts": [mating.starts],
+        "feel": [mating.feel],
+        "level": [mating.level],
+        "lookalike": yes(mating.is_lookalike),
+        "overlap_worst_mm": mm(mating.overlap_worst),
+        "overlap_best_mm": mm(mating.overlap_best),
+        "lengths_mm": mm(*mating.lengths),
+        "verdict": [mating.verdict],
+    }
+
+
+def run_stripping(male: str, female: str, engagement: str) -> Answer:
+    found = lw.stripping(male, female, engagement=engagement)
+    return {
+        "engaged_mm": mm(found.engaged),
+        "external_mm2": [repr(area) for area in found.external_mm2],
+        "internal_mm2": [repr(area) for area in found.internal_mm2],
+        "share_1": [repr(share) for share in found.share],
+    }
+
+
+def run_identify(
+    side: str,
+    diameter: str | None = None,
+    pitches: int | None = None,
+    pitch_length: str | None = None,
+    per_inch: float | None = None,
+    wear: str | None = None,
+    list: list[str] = [],
+) -> Answer:
+    found = lw.identify_thread(
+        side=side,
+        major=diameter if side == "external" else None,
+        minor=diameter if side == "internal" else None,
+        pitches=None if pitches is None else (pitches, pitch_length),
+        per_inch=per_inch,
+        wear=wear,
+        among=list or None,
+    )
+    return {
+        "candidates": [str(candidate.thread) for candidate in found.candidates],
+        "nearest": ["none" if found.nearest is None else str(found.nearest)],
+        "next": ["none" if found.next is None else found.next.measure],
+        "ten_pitches_mm": mm(*(candidate.ten_pitches for candidate in found.candidates)),
+    }
+
+
 def run_bend(**bend: str) -> Answer:
     return {
         "arc_mm": mm(lw.arc(**bend)),
@@ -125,7 +208,7 @@ def run_tape(flares: list[str] | None = None, **given: Any) -> Answer:
         "length_mm": mm(cut.length),
         "rounded_mm": mm(cut.rounded),
         "sigma_mm": mm(cut.sigma),
-        "floor_acts": [str(cut.floor_acts).lower()],
+        "floor_acts": yes(cut.floor_acts),
     }
 
 
@@ -184,7 +267,7 @@ def run_plan(line: dict[str, str], bench: dict[str, Any], accepted: list[list[st
         "first": [plan.first],
         "trim_end": [plan.trim_end or "none"],
         "datum": [plan.datum],
-        "draft": [str(plan.is_draft).lower()],
+        "draft": yes(plan.is_draft),
         "marks_mm": mm(*plan.marks),
         "from_raw_mm": mm(*(bend.from_raw_end for bend in plan.bends)),
         "from_flare_mm": mm(*(bend.from_flare_face for bend in plan.bends)),
@@ -197,7 +280,7 @@ def run_plan(line: dict[str, str], bench: dict[str, Any], accepted: list[list[st
         "assumptions": [str(len(plan.assumptions))],
         "steps": [step.kind for step in plan.steps],
         "loading": [part.what for part in plan.loading],
-        "forgiving": [str(plan.is_forgiving).lower()],
+        "forgiving": yes(plan.is_forgiving),
         "from_last_mm": mm(*(bend.from_last_bend for bend in plan.bends)),
         "tape_checks": [f"{check.bend}:{check.start}>{check.end}" for check in plan.tape_checks],
         "tape_changes_mm": mm(*(check.change for check in plan.tape_checks)),

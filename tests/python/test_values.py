@@ -23,9 +23,18 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
     cut = lw.tape_cut("112 in", bends=7, laid="string outside", od="3/16 in")
     clips = lw.ClipRule(spacing="100 mm", from_end="30 mm", source="the shop's own rule").clips(line.path)
     assert clips.problems
+    found = lw.identify_thread(major="9.45 mm +- 0.05 mm", side="external")
+    none = lw.identify_thread(major="20 mm +- 0.05 mm", side="external", among=["M10x1"])
+    assert found.next and none.nearest
+    limits = lw.thread("M10x1").limits("internal")
+    longer = lw.thread("3/8-24 UNF-2A").limits(engagement="1 in")
+    mating = lw.mate("3/8-24 UNF-2A", "M10x1-6H-LH")
+    stripping = lw.stripping("3/8-24", "M10x1", engagement="6 mm")
     return [
         *[lw.mm(14.3), lw.mm(-0.0), lw.inch(1 / 3), lw.deg(86.5), lw.rad(1.5), lw.rad(0.1), lw.read_angle("1 turn")],
         *[line, line.tube, line.path, line.a, line.a.nut, line.a.port, line.a.nut.thread, tube, overlap, loop],
+        *[lw.thread("M10x1-6g-L-LH"), limits, limits.minor, longer, longer.minor, mating, stripping],
+        *[found, *found.candidates, *found.ways, none, *lw.thread_lookalikes(), lw.threads(), lw.thread_report()],
         *[lw.thread("1 1/4-12"), lw.Nut(None, length="17 mm", bore="5 mm", nose="unknown"), lw.Port()],
         *[bench, bench.former, *bench.flare_tools, bench.springback, lw.Springback(constant="1 deg", proportional=0.3)],
         lw.Bench(former=bench.former, flare_tool=[], clearance="3 mm", back_off="4 mm"),

@@ -34,6 +34,21 @@ mass: float | None = tube.mass_g("1 m")
 arc: lw.Length = lw.arc(radius="14.3 mm", angle=lw.rad(1.57))
 
 
+thread = lw.thread("M10x1-6H")
+widest: lw.Length | None = thread.pitch_diameter.max
+limits: lw.Limits = lw.thread("M10x1").limits("external")
+measured = lw.identify_thread(
+    major="9.45 mm +- 0.05 mm", side="external", pitches=(5, (lw.mm(5.3), "0.1 mm")), among=[thread, "3/8-24"]
+)
+shares: dict[str, float] = {str(candidate.thread): candidate.share for candidate in measured.candidates}
+further: str = measured.advice if measured.next is None else measured.next.words
+mating: lw.Mating = lw.mate("3/8-24 UNF-2A", thread)
+unlimited: bool = mating.turns[0] is None
+sheared: tuple[float, float] = lw.stripping(mating.male, thread, engagement="6 mm").external_mm2
+table: lw.Table = lw.threads()
+pitches: list[float] = table["pitch_mm"]
+
+
 def rows() -> Iterator[dict[str, str | float | lw.Length]]:
     yield {"name": "T2", "od": lw.inch(0.1875), "wall": 0.7}
 

@@ -121,7 +121,8 @@ fn all_checks_hold(name: &str, least: usize) -> Outcome {
 fn null_is_refused_by_name() -> Outcome {
     all_checks_hold("null", 500)?;
     all_checks_hold("null_flare", 180)?;
-    all_checks_hold("null_more", 350)
+    all_checks_hold("null_more", 350)?;
+    all_checks_hold("null_thread", 350)
 }
 
 #[test]

@@ -98,13 +98,13 @@ fn every_cell_of_the_metric_tolerance_table_is_reproduced() -> Outcome {
             |span: linewright::thread::Span| Ok::<f64, Box<dyn Error>>(known(span.max)? - known(span.min)?);
         let ours = match quantity.as_str() {
             "Td2" => um(span(of(&format!("{grade}h6h"))?.pitch_diameter)?),
-            "TD2" => um(span(of(&format!("{grade}H6H"))?.pitch_diameter)?),
+            "TD2" => um(span(of(&format!("{grade}H4H"))?.pitch_diameter)?),
             "Td" => um(span(of(&format!("6h{grade}h"))?.major)?),
-            "TD1" => um(span(of(&format!("6H{grade}H"))?.minor)?),
+            "TD1" => um(span(of(&format!("4H{grade}H"))?.minor)?),
             "deviation" if grade.chars().all(char::is_uppercase) => {
-                um(known(of(&format!("6{grade}"))?.major.min)? - d)
+                um(known(of(&format!("4{grade}"))?.major.min)? - d)
             }
-            "deviation" => um(known(of(&format!("6{grade}"))?.major.max)? - d),
+            "deviation" => um(known(of(&format!("4{grade}"))?.major.max)? - d),
             "S" | "N" => {
                 let lengths = Thread::read(&format!("M{d}x{pitch}"))?.normal_engagement();
                 let (short, long) = lengths.ok_or_else(|| format!("no engagement for M{d}x{pitch}"))?;

@@ -103,6 +103,68 @@ class TapeCut(NamedTuple):
         return "\n".join(rows)
 
 
+class Span(NamedTuple):
+    """The smallest and the largest of a diameter; None where the standard sets no limit."""
+
+    min: Length | None
+    max: Length | None
+
+
+class Candidate(NamedTuple):
+    """A thread that the readings allow.
+
+    `share` is its share of the likelihood, `diameter` what a part of it can have over the crests, wear included, and
+    `ten_pitches` what ten pitches of it measure.
+    """
+
+    thread: Thread
+    share: float
+    diameter: Span
+    ten_pitches: Length
+
+
+class Separation(NamedTuple):
+    """A way to tell two threads apart: the least and the most that a measurement gives for the first and the second.
+
+    `measure` is "ten pitches", "diameter", "taper over 10 mm" or "flank angle". `separates` says whether what is to be
+    expected of the two does not overlap, the error of the measurement included; `words` is all of it as a sentence.
+    """
+
+    measure: str
+    first: tuple[Length, Length] | tuple[Angle, Angle]
+    second: tuple[Length, Length] | tuple[Angle, Angle]
+    separates: bool
+    words: str
+
+
+class Identification(NamedTuple):
+    """What a measured thread may be: the threads that the readings allow, the likeliest first.
+
+    `nearest` is the thread of the list that comes nearest where none is allowed. `next` is the one of `ways` that tells
+    the leading two apart; None where there are no two, or none does. `advice` says in words what to do next.
+    """
+
+    candidates: tuple[Candidate, ...]
+    nearest: Thread | None
+    next: Separation | None
+    ways: tuple[Separation, ...]
+    advice: str
+
+
+class Stripping(NamedTuple):
+    """Shear areas of a pair of threads over an engaged length, each the worst first and then the best.
+
+    `engaged` is the wanted length, or what is reached before the threads bind. `external_mm2` and `internal_mm2` are
+    the areas of the male's and of the female's ridge in square millimeters. `share` is the smaller of the two over that
+    of the right male at the wanted length.
+    """
+
+    engaged: Length
+    external_mm2: tuple[float, float]
+    internal_mm2: tuple[float, float]
+    share: tuple[float, float]
+
+
 class Allowance(NamedTuple):
     """What one way says about the tube that a flare takes; None where it says nothing.
 

@@ -1,7 +1,8 @@
 //! Threads by name: what a person who looks at a small hydraulic port may have before them. Limits are computed for any
 //! size; the list only says which threads to think of.
 
-use super::{Family, Mating, Size, Thread, ThreadSide};
+use super::profile::slope;
+use super::{Family, Limits, Mating, Size, Thread, ThreadSide};
 use crate::source::Checked;
 
 /// A thread to think of.
@@ -170,11 +171,20 @@ pub fn report() -> Vec<Count> {
 /// ```
 #[must_use]
 pub fn lookalikes(list: &[Thread]) -> Vec<Mating> {
-    let mut found: Vec<Mating> = list
-        .iter()
-        .flat_map(|male| list.iter().filter_map(move |female| Mating::new(male, female).ok()))
-        .filter(Mating::is_lookalike)
-        .collect();
+    // What each thread brings to all its pairs, once.
+    let sides = |side: ThreadSide| -> Vec<(&Thread, Limits, f64)> {
+        list.iter()
+            .filter_map(|thread| Some((thread, thread.limits(side).ok()?, slope(thread.half_angle()))))
+            .collect()
+    };
+    let (males, females) = (sides(ThreadSide::External), sides(ThreadSide::Internal));
+    let mut found = Vec::new();
+    for (male, outside, rise) in &males {
+        let pairs = females.iter().map(|(female, inside, fall)| {
+            Mating::of_limits((male, outside), (female, inside), [*rise, *fall])
+        });
+        found.extend(pairs.filter(Mating::is_lookalike));
+    }
     found.sort_by(|a, b| b.share_best().value.total_cmp(&a.share_best().value));
     found
 }

@@ -92,11 +92,10 @@ impl Thread {
     }
 
     fn parallel_only(&self) -> Result<(), Error> {
-        use crate::code::Code;
-        use crate::problem::Value;
         if self.taper().value > 0.0 {
-            let need = Value::text("a parallel thread: the hole of a taper one changes along its depth");
-            return Err(Error::field(Code::NotKnown, "thread", Value::text(self.to_string()), need));
+            return Err(
+                self.has_no("one hole: a taper thread's changes along its depth", "a parallel thread")
+            );
         }
         Ok(())
     }

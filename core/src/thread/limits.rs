@@ -84,8 +84,10 @@ impl Thread {
     pub fn limits_over(&self, side: ThreadSide, engaged: Length) -> Result<Limits, Error> {
         let engaged = bounds::ENGAGEMENT.length(engaged)?;
         if self.family() != Family::Unified {
-            let need = Value::text("a Unified thread: others have classes for long engagements, not lengths");
-            return Err(Error::field(Code::NotKnown, "thread", Value::text(self.to_string()), need));
+            return Err(self.has_no(
+                "tolerances that depend on a length of engagement",
+                "a Unified thread: others have classes for long engagements",
+            ));
         }
         self.limits_based_on(side, Some(engaged))
     }
@@ -106,6 +108,10 @@ impl Thread {
             )
         };
         let (spans, checked) = match (self.family(), class) {
+            (Family::Metric, Some(class)) if !metric::has_class(self, class) => {
+                let need = Value::text("a closer grade: ISO 965-1 has none so coarse for so fine a pitch");
+                return Err(Error::field(Code::OutOfRange, "class", Value::text(class.to_string()), need));
+            }
             (Family::Metric, Some(class)) => {
                 let raw = metric::limits(self, class, side).ok_or_else(out_of_range)?;
                 (raw.spans(|um| mm(um / 1000.0)), raw.checked)

@@ -1,8 +1,9 @@
 //! One thread in another: does it start, how far does it go, on how much of the thread does it hold.
 
 use super::limits::{Limits, Span};
-use super::profile::{Engagement, Profile};
+use super::profile::{Engagement, Profile, slopes};
 use super::{Family, Size, Thread, ThreadSide};
+use crate::bounds;
 use crate::code::Level;
 use crate::error::Error;
 use crate::units::{Length, Ratio, mm, ratio, to_mm};
@@ -118,18 +119,29 @@ impl Mating {
     pub fn new(male: &Thread, female: &Thread) -> Result<Mating, Error> {
         let outside = male.limits(ThreadSide::External)?;
         let inside = female.limits(ThreadSide::Internal)?;
-        let [tight, loose] = pairs(&outside, &inside);
-        let engage =
-            |pair: ([f64; 3], [f64; 3])| Profile::of(male, pair.0).into_female(&Profile::of(female, pair.1));
+        let slopes = slopes(male.half_angle(), female.half_angle());
+        Ok(Mating::of_limits((male, &outside), (female, &inside), slopes))
+    }
+
+    /// The same from limits and slopes of the flanks that are at hand.
+    pub(super) fn of_limits(
+        (male, outside): (&Thread, &Limits),
+        (female, inside): (&Thread, &Limits),
+        slopes: [f64; 2],
+    ) -> Mating {
+        let [tight, loose] = pairs(outside, inside);
+        let engage = |pair: ([f64; 3], [f64; 3])| {
+            Profile::of(male, pair.0).engaged_with(&Profile::of(female, pair.1), slopes)
+        };
         let share = |pair: ([f64; 3], [f64; 3])| female.share_of_height(pair.0[0], pair.1[2]);
-        Ok(Mating {
+        Mating {
             male: *male,
             female: *female,
             tight: engage(tight),
             loose: engage(loose),
             worst: share(loose),
             best: share(tight),
-        })
+        }
     }
 
     /// The male.
@@ -206,13 +218,19 @@ impl Mating {
 
     /// Share of a wanted engagement that it reaches before it binds, tightest sizes, times the worst share of the height:
     /// what is left, at worst, of a full engagement over that length.
-    #[must_use]
-    pub fn engaged_share(&self, wanted: Length) -> Ratio {
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE` for the length.
+    pub fn engaged_share(&self, wanted: Length) -> Result<Ratio, Error> {
+        Ok(ratio(self.engaged(to_mm(bounds::ENGAGEMENT.length(wanted)?))))
+    }
+
+    fn engaged(&self, wanted_mm: f64) -> f64 {
         let reached = match self.lengths()[0] {
-            Some(length) if to_mm(length) < to_mm(wanted) => to_mm(length) / to_mm(wanted),
+            Some(length) if to_mm(length) < wanted_mm => to_mm(length) / wanted_mm,
             _ => 1.0,
         };
-        ratio(reached * self.worst.max(0.0))
+        reached * self.worst.max(0.0)
     }
 
     /// What fingers notice. Where sizes disagree, the more treacherous answer.
@@ -239,7 +257,7 @@ impl Mating {
     pub fn is_lookalike(&self) -> bool {
         !self.is_same()
             && matches!(self.feel(), Feel::TurnsIn | Feel::Rattles)
-            && self.engaged_share(mm(STANDING_MM)).value < HALF
+            && self.engaged(STANDING_MM) < HALF
     }
 
     /// How grave: different threads are a stop, whatever the overlap; the same thread is worth no more than a note.

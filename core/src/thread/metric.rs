@@ -126,9 +126,9 @@ fn pitch_tolerance(side: ThreadSide, grade: u8, step: (u32, u32), pitch_um: u32)
     };
     let steps = match side {
         // Grades 3 to 9: -12, -8, -4, 0, 4, 8, 12 steps of the series.
-        ThreadSide::External => 4 * (i32::from(grade) - 6),
+        ThreadSide::External => 4 * (isize::from(grade) - 6),
         // Grades 4 to 8: -3, 1, 5, 9, 13.
-        ThreadSide::Internal => 4 * (i32::from(grade) - 6) + 5,
+        ThreadSide::Internal => 4 * (isize::from(grade) - 6) + 5,
     };
     six.plus(steps).um()
 }
@@ -143,7 +143,7 @@ fn major_tolerance(grade: u8, pitch_um: u32) -> i32 {
     };
     match (grade, pitch_um) {
         (8, 8_000) => 1_180,
-        _ => six.plus(4 * (i32::from(grade) - 6)).um(),
+        _ => six.plus(4 * (isize::from(grade) - 6)).um(),
     }
 }
 
@@ -159,12 +159,40 @@ fn minor_tolerance(grade: u8, pitch_um: u32) -> i32 {
         pitch if pitch < 1_000 => Step::nearest(433.0 * p - 190.0 * pow(p, 1.22)),
         _ => Step::nearest(230.0 * pow(p, 0.7)),
     };
-    six.plus(4 * (i32::from(grade) - 6)).um()
+    six.plus(4 * (isize::from(grade) - 6)).um()
 }
 
 /// Whether the standard's table has a pitch diameter tolerance for this diameter step and pitch.
 fn is_in_table(thread: &Thread) -> bool {
     thread.normal_engagement().is_some()
+}
+
+/// Finest pitch in micrometers that the standard has a grade for (seen: the tables end there).
+fn finest_pitch(side: ThreadSide, pitch: u8, crest: u8) -> u32 {
+    let internal = |grade: u8| match grade {
+        5 => 250,
+        6 => 300,
+        7 => 500,
+        8 => 800,
+        _ => 200,
+    };
+    let external = |grade: u8, coarse_only: u8| match grade {
+        7 => 350,
+        grade if grade >= coarse_only => 800,
+        _ => 200,
+    };
+    match side {
+        ThreadSide::Internal => internal(pitch).max(internal(crest)),
+        ThreadSide::External => external(pitch, 8).max(external(crest, 8)),
+    }
+}
+
+/// Whether the standard has tolerances of a class for the thread's pitch.
+pub(super) fn has_class(thread: &Thread, class: Class) -> bool {
+    let (Size::Metric { pitch_um, .. }, Class::Metric { pitch, crest }) = (thread.size, class) else {
+        return false;
+    };
+    pitch_um >= finest_pitch(pitch.position.side(), pitch.grade, crest.grade)
 }
 
 /// Limits in micrometers; None outside the standard's range of diameters.

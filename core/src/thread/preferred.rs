@@ -5,59 +5,78 @@
 //! and rounded again. A number that is no whole micrometer goes to the even one.
 
 /// R40 from 100 to 950 (ISO 3; seen in the tables that were tested).
-const R40: [u32; 40] = [
+const R40: [i32; 40] = [
     100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300, 315,
     335, 355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950,
 ];
 
 /// A place in the series; 0 is 1 micrometer, 40 is 10, 80 is 100.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) struct Step(i32);
+pub(super) struct Step(usize);
 
-/// The largest place, 95 mm.
-const LAST: i32 = 199;
+/// Places in the series; the last is 95 mm.
+const PLACES: usize = 200;
+/// Halfway from each place to the next: whoever reaches it belongs to the next. Tables, because every limit of a metric
+/// thread asks three times.
+static MIDDLES: [f64; PLACES - 1] = {
+    let mut middles = [0.0; PLACES - 1];
+    let mut place = 0;
+    while place < PLACES - 1 {
+        middles[place] = (exact(place) + exact(place + 1)) / 2.0;
+        place += 1;
+    }
+    middles
+};
+/// The numbers in whole micrometers, halves to even.
+static WHOLE: [i32; PLACES] = {
+    let mut numbers = [0; PLACES];
+    let mut place = 0;
+    while place < PLACES {
+        numbers[place] = whole(place);
+        place += 1;
+    }
+    numbers
+};
+
+const fn exact(place: usize) -> f64 {
+    let mut value = R40[place % 40] as f64 / 100.0;
+    let mut decade = 0;
+    while decade < place / 40 {
+        value *= 10.0;
+        decade += 1;
+    }
+    value
+}
+
+const fn whole(place: usize) -> i32 {
+    let (mut number, mut divisor) = (R40[place % 40], 100);
+    let mut decade = 0;
+    while decade < place / 40 {
+        if divisor > 1 {
+            divisor /= 10;
+        } else {
+            number *= 10;
+        }
+        decade += 1;
+    }
+    let (whole, rest) = (number / divisor, number % divisor);
+    let is_up = rest * 2 > divisor || (rest * 2 == divisor && whole % 2 == 1);
+    if is_up { whole + 1 } else { whole }
+}
 
 impl Step {
     /// The nearest preferred number, halves up. Whatever is below 1 micrometer is 1, above 95 mm is 95 mm.
     pub(super) fn nearest(um: f64) -> Step {
-        let (mut scaled, mut decade) = (um, 0);
-        while scaled >= 10.0 && decade < 5 {
-            scaled /= 10.0;
-            decade += 1;
-        }
-        let index = R40.partition_point(|n| f64::from(*n) <= scaled * 100.0);
-        let below = (40 * decade + i32::try_from(index).unwrap_or(0) - 1).clamp(0, LAST - 1);
-        let middle = (Step(below).exact() + Step(below + 1).exact()) / 2.0;
-        Step(if um < middle { below } else { below + 1 })
+        Step(MIDDLES.partition_point(|middle| *middle <= um))
     }
 
     /// The place some steps on.
-    pub(super) fn plus(self, steps: i32) -> Step {
-        Step((self.0 + steps).clamp(0, LAST))
+    pub(super) fn plus(self, steps: isize) -> Step {
+        Step(self.0.saturating_add_signed(steps).min(PLACES - 1))
     }
 
-    fn exact(self) -> f64 {
-        let index = usize::try_from(self.0.rem_euclid(40)).unwrap_or(0);
-        let mut value = f64::from(R40[index]) / 100.0;
-        for _ in 0..self.0.div_euclid(40) {
-            value *= 10.0;
-        }
-        value
-    }
-
-    /// The number in whole micrometers, halves to even.
+    /// The number in whole micrometers.
     pub(super) fn um(self) -> i32 {
-        let index = usize::try_from(self.0.rem_euclid(40)).unwrap_or(0);
-        let (mut number, mut divisor) = (R40[index], 100);
-        for _ in 0..self.0.div_euclid(40) {
-            if divisor > 1 {
-                divisor /= 10;
-            } else {
-                number *= 10;
-            }
-        }
-        let (whole, rest) = (number / divisor, number % divisor);
-        let up = rest * 2 > divisor || (rest * 2 == divisor && whole % 2 == 1);
-        i32::try_from(whole + u32::from(up)).unwrap_or(i32::MAX)
+        WHOLE[self.0]
     }
 }

@@ -54,6 +54,17 @@ struct Pair {
     female_taper: f64,
 }
 
+/// Tangent of half the angle between flanks.
+pub(super) fn slope(half_angle: Angle) -> f64 {
+    tan(to_rad(half_angle))
+}
+
+/// The slopes of a male and a female: mostly the same, and one takes a third of the time of a whole pair.
+pub(super) fn slopes(male: Angle, female: Angle) -> [f64; 2] {
+    let own = slope(male);
+    [own, if male == female { own } else { slope(female) }]
+}
+
 impl Profile {
     /// Turns this male into a female.
     ///
@@ -70,14 +81,19 @@ impl Profile {
     /// ```
     #[must_use]
     pub fn into_female(&self, female: &Profile) -> Engagement {
+        self.engaged_with(female, slopes(self.half_angle, female.half_angle))
+    }
+
+    /// The same with both slopes at hand: all sizes of a pair of threads share them.
+    pub(super) fn engaged_with(&self, female: &Profile, slopes: [f64; 2]) -> Engagement {
         let sizes = |p: &Profile| [to_mm(p.major), to_mm(p.pitch_diameter), to_mm(p.minor)];
         Pair {
             male: sizes(self),
             female: sizes(female),
             male_pitch: to_mm(self.pitch),
             female_pitch: to_mm(female.pitch),
-            male_flank: tan(to_rad(self.half_angle)),
-            female_flank: tan(to_rad(female.half_angle)),
+            male_flank: slopes[0],
+            female_flank: slopes[1],
             male_taper: self.taper.value,
             female_taper: female.taper.value,
         }

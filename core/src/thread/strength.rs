@@ -8,9 +8,7 @@
 use super::mate::pairs;
 use super::{Class, Mating, Thread, ThreadSide};
 use crate::bounds;
-use crate::code::Code;
 use crate::error::Error;
-use crate::problem::Value;
 use crate::units::{Area, Length, Ratio, mm, mm2, ratio, to_mm};
 use std::f64::consts::PI;
 
@@ -60,8 +58,10 @@ impl Stripping {
     pub fn new(male: &Thread, female: &Thread, wanted: Length) -> Result<Stripping, Error> {
         let wanted = to_mm(bounds::ENGAGEMENT.length(wanted)?);
         if let Some(taper) = [male, female].into_iter().find(|thread| thread.taper().value > 0.0) {
-            let need = Value::text("parallel threads: the overlap of a taper one changes along its length");
-            return Err(Error::field(Code::NotKnown, "thread", Value::text(taper.to_string()), need));
+            return Err(taper.has_no(
+                "one overlap to compute with: a taper thread's changes along its length",
+                "parallel threads",
+            ));
         }
         let reached =
             Mating::new(male, female)?.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));

@@ -123,4 +123,16 @@ fn the_side_of_a_class_is_asked_for() {
     }
     let huge = Thread::read("M400x4").unwrap();
     assert_eq!(huge.limits(ThreadSide::External).unwrap_err().code(), Code::OutOfRange);
+    // ISO 965-1 has no such grades for such pitches.
+    for (typed, side) in [
+        ("M6x0.5-8H", ThreadSide::Internal),
+        ("M10x0.25-9g8g", ThreadSide::External),
+        ("M5x0.2", ThreadSide::Internal),
+    ] {
+        assert_eq!(
+            Thread::read(typed).unwrap().limits(side).unwrap_err().code(),
+            Code::OutOfRange,
+            "{typed}"
+        );
+    }
 }
