@@ -11,24 +11,10 @@ pub(crate) use standards::{flare_size, flare_standards, hexagons, seats_of_threa
 use crate::error;
 use crate::problem::Problem;
 use crate::quantity;
-use crate::thread::Thread;
 use crate::units::Length;
 use linewright::flare::FlareTrial;
-use linewright::{Flare, Part, bounds};
+use linewright::{Flare, bounds};
 use pyo3::prelude::*;
-use pyo3::types::PyString;
-
-/// The thread in an argument that has to be one.
-fn thread_of(value: &Bound<'_, PyAny>, field: &str) -> PyResult<linewright::Thread> {
-    if let Ok(thread) = value.cast::<Thread>() {
-        return Ok(thread.get().0);
-    }
-    let Ok(text) = value.cast::<PyString>() else {
-        return Err(quantity::wrong_kind(value, field, "a designation such as \"M10x1\""));
-    };
-    let text = text.to_cow()?;
-    error::call(|| linewright::Thread::read(&text).map_err(|error| error.at(Part::Field(field.to_owned()))))
-}
 
 /// How much shorter a flare makes the tube: a test piece measured over all before and after one of its ends was flared.
 ///

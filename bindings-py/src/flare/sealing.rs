@@ -4,7 +4,7 @@ use crate::error;
 use crate::problem::Problem;
 use crate::quantity::{self, wrong_kind};
 use crate::results::made;
-use crate::thread::Thread;
+use crate::thread::{self, Thread};
 use linewright::Part;
 use linewright::flare::{self, HoseEnd};
 use pyo3::prelude::*;
@@ -65,7 +65,7 @@ fn joint(value: &Bound<'_, PyAny>, field: &str) -> PyResult<(HoseEnd, linewright
     let name = name.cast::<PyString>().map_err(|_| no_pair())?.to_cow()?;
     let end =
         error::call(|| HoseEnd::from_name(&name).map_err(|error| error.at(Part::Field(field.to_owned()))))?;
-    Ok((end, super::thread_of(thread, field)?))
+    Ok((end, thread::given(thread, field)?))
 }
 
 /// Washers to buy for hose ends with their threads: what the joints need, always new ones, and one spare of each size, in

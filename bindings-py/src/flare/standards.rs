@@ -3,6 +3,7 @@
 use crate::error;
 use crate::quantity;
 use crate::results::made;
+use crate::thread;
 use crate::units::Length;
 use linewright::flare::{self, HEXAGONS, STANDARDS, USUAL_THREADS};
 use linewright::units::mm;
@@ -88,7 +89,7 @@ pub(crate) fn seats_of_thread(
     thread: &Bound<'_, PyAny>,
     od: &Bound<'_, PyAny>,
 ) -> PyResult<Vec<&'static str>> {
-    let thread = super::thread_of(thread, "thread")?;
+    let thread = thread::given(thread, "thread")?;
     let od = quantity::length(od, "od")?;
     let seats = error::call(|| Ok(flare::seats_of(&thread, bounds::OD.length(od)?)))?;
     Ok(seats.into_iter().map(Seat::name).collect())
