@@ -50,7 +50,7 @@ pub(crate) fn known(value: Option<&Bound<'_, PyAny>>) -> PyResult<Option<linewri
 }
 
 /// The thread in an argument that has to be one.
-fn given(value: &Bound<'_, PyAny>, field: &str) -> PyResult<linewright::Thread> {
+pub(crate) fn given(value: &Bound<'_, PyAny>, field: &str) -> PyResult<linewright::Thread> {
     if let Ok(thread) = value.cast::<Thread>() {
         return Ok(thread.get().0);
     }

@@ -10,7 +10,8 @@ mod trial;
 pub use allowance::{Allowance, BUBBLE_ADDED_MM, DOUBLE_ADDED_MM, FlareForm, Stretch, Way, allowances};
 pub use sealing::{HoseEnd, SealedBy, Washers, washers};
 pub use standards::{
-    FlareSize, HEXAGONS, Hexagon, STANDARDS, Standard, USUAL_THREADS, UsualThread, flare_size, seats_of,
+    FlareSize, HEXAGONS, Hexagon, STANDARDS, Standard, USUAL_THREADS, UsualThread, flare_size,
+    known_diameters, seats_of,
 };
 pub use trial::{FlareTrial, slip};
 
