@@ -34,10 +34,12 @@ fn designation() -> impl Strategy<Value = String> {
                 (whole, 0) => format!("{whole}"),
                 (whole, part) => format!("{whole} {part}/64"),
             };
-            // Whole numbers with fine threads are number sizes, and mean something else.
+            // Whole numbers with fine threads are number sizes, and what could be a pipe thread must name its series.
             let is_number = part == 0 && count >= 80;
             let pitch_fits = count * parts >= 64 * 2 * 4;
-            (!is_number && pitch_fits).then(|| format!("{size}-{}{class}", f64::from(count) / 2.0))
+            let is_pipe = class.is_empty() && parts % 4 == 0 && [22, 23, 28, 36, 38, 54, 56].contains(&count);
+            (!is_number && pitch_fits && !is_pipe)
+                .then(|| format!("{size}-{}{class}", f64::from(count) / 2.0))
         },
     );
     let pipe = prop::sample::select(vec![
