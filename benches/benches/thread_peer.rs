@@ -2,8 +2,7 @@
 //! much faster. Both sides are timed in this run, so that the ratios hold whatever the machine does meanwhile.
 //!
 //! `cargo bench -p benches --bench thread_peer` compares and times; with `--test` it compares only. The interpreter is
-//! `python3`, or what the environment variable `PYTHON` names. Where that has numpy, the whole list is compared with it
-//! too.
+//! `python3`, or what the environment variable `PYTHON` names.
 
 use linewright::thread::{
     CATALOGUE, CatalogueRow, Engagement, Family, Limits, Mating, Profile, Span, Starts, ThreadSide,
@@ -42,15 +41,13 @@ const fn operation(
     Operation { name, what, most_ns, least_ratio }
 }
 
-const NUMPY: &str = "list, numpy";
-const OPERATIONS: [Operation; 7] = [
+const OPERATIONS: [Operation; 6] = [
     operation("lookup", "a thread in the list", Some(100.0), 1.0),
     operation("limits, metric", "limits of one side, metric", Some(300.0), 2.2),
     operation("limits, unified", "limits of one side, Unified", Some(300.0), 2.7),
     operation("pair", "one pair, limits of both included", Some(1000.0), 3.0),
     operation("pair, limits given", "one pair, limits given", None, 3.5),
     operation("list", "metric and Unified list in itself", None, 6.0),
-    operation(NUMPY, "metric and Unified list in itself, numpy", None, 1.0),
 ];
 
 /// Limits agree to this, in mm; both are decimal numbers of few places.
@@ -222,7 +219,7 @@ fn compare_pairs(list: &[Thread], results: &Value) {
     }
 }
 
-/// The peer counts once, and once more with numpy.
+/// Both count the same look-alikes.
 fn compare_counts(list: &[Thread], counts: &Value) {
     let ours = lookalikes(list).len();
     let counts = counts.as_array().map_or(&[][..], Vec::as_slice);
@@ -300,7 +297,6 @@ fn measure(paired: &[Thread], sides: &[Sides], rounds: usize) -> Vec<(&'static s
             }),
         ),
         ("list", list),
-        (NUMPY, list),
     ]
 }
 
@@ -340,11 +336,7 @@ fn report(answer: &Value, times: &[(&str, f64)]) {
     let mut problems = Vec::new();
     for Operation { name, what, most_ns, least_ratio } in OPERATIONS {
         let Some(peer) = answer["times"][name].as_f64() else {
-            if name == NUMPY {
-                println!("numpy cannot be imported: the list was compared with plain Python alone");
-            } else {
-                problems.push(format!("the peer has no time for {what}"));
-            }
+            problems.push(format!("the peer has no time for {what}"));
             continue;
         };
         let ours = times.iter().find(|(timed, _)| *timed == name).map_or(f64::NAN, |(_, ns)| *ns);

@@ -3,7 +3,7 @@
 The rules are the library's (ISO 965-1 for 6g and 6H, ASME B1.1 for 2A and 2B, one rigid coaxial thread in another),
 the code is not: what a Python program would compute once, such as the series of preferred numbers, is a table here, and
 what holds for threads of 60 degrees alone is used, since no others are paired. Python 3.11 or newer and its standard
-library; where numpy can be imported, the whole list is computed with it too.
+library.
 
 Reads the list from standard input: a line for each thread with its family, its diameter and its pitch. Those are whole
 numbers: micrometers for `metric`; millionths of an inch and threads in two inches for `unified`; anything for other
@@ -18,10 +18,6 @@ from bisect import bisect_left, bisect_right
 from math import cbrt, floor, inf, isinf, sqrt
 from time import perf_counter_ns
 
-try:
-    import numpy as np
-except ImportError:
-    np = None
 
 # Tangent of half the angle between the flanks, and the basic height of 5/8 of the sharp triangle over the pitch.
 FLANK = 1 / sqrt(3)
@@ -78,7 +74,7 @@ def metric_external(d, p):
         least / 1000,
         pitch / 1000,
         floor(least - 0.616025 * p + 0.5) / 1000,
-        floor(pitch - 0.433013 * p + 0.5) / 1000,
+        min(floor(pitch - 0.433013 * p + 0.5), floor(d - 1.082532 * p + 0.5) - off) / 1000,
         None,
     )
 
@@ -118,13 +114,15 @@ FINE = (
     "1250000:24 1375000:24 1500000:24"
 )
 BY_DIAMETER = {tuple(map(int, size.split(":"))) for size in f"{COARSE} {FINE}".split()}
-EIGHT_THREADS, EIGHT_FROM = 16, 1_000_000
+# Twice the threads per inch of constant-pitch series that go by the diameter, and where each begins.
+BY_DIAMETER_FROM = {8: 2_500_000, 12: 1_375_000, 16: 1_000_000}
 QUARTER = 250_000
+NUMBER_SIX = 138_000
 
 
 def tolerance_base(d, p, uin, halves, p_two_thirds):
     """Tolerance of class 2A on the pitch diameter."""
-    if (uin, halves) in BY_DIAMETER or (halves == EIGHT_THREADS and uin >= EIGHT_FROM):
+    if (uin, halves) in BY_DIAMETER or (halves in BY_DIAMETER_FROM and uin >= BY_DIAMETER_FROM[halves]):
         engaged = d
     else:
         engaged = 9 * p
@@ -171,13 +169,18 @@ def unified_internal(uin, halves):
             small = 0.05 * p_two_thirds + 0.03 * p / (uin / 1e6) - 0.002
             tolerance = max(min(small, 0.394 * p), tolerance)
     tolerance = floor(tolerance * 1e4 + 0.5) / 1e4
+    most = floor((minor + tolerance) * 1e4 + 0.5) / 1e4
+    if uin < NUMBER_SIX:
+        least = floor(minor * 1e4 + 0.5) / 1e4
+    else:
+        least, most = floor(minor * 1e3 + 0.5) / 1e3, floor(most * 1e3 + 0.5) / 1e3
     return (
         d * 25.4,
         None,
         basic * 25.4,
         floor((basic + floor(1.3 * two_a * 1e6 + 0.5) / 1e6) * 1e4 + 0.5) / 1e4 * 25.4,
-        floor(minor * 1e3 + 0.5) / 1e3 * 25.4,
-        floor((minor + tolerance) * 1e3 + 0.5) / 1e3 * 25.4,
+        least * 25.4,
+        most * 25.4,
         None,
     )
 
@@ -213,20 +216,38 @@ def turn_in(male_pitch, major, pitch, root, female_pitch, roof, hole_pitch, hole
     return True, (2 * slack / drift if slack > 0 else 0.0), overlap
 
 
-def mate(male_pitch, male, female_pitch, female):
-    """Starts and turns at the tightest and the loosest sizes, overlap at best and at worst in mm."""
+def ends(male, female_pitch, female):
+    """The tightest and the loosest sizes of a pair."""
     small, large, small_pitch, large_pitch, small_root, large_root, rounded = male
     if rounded is not None:
         small_root = large_root = rounded
     roof, large_roof, hole_pitch, large_hole_pitch, hole, large_hole = female[:6]
     if large_roof is None:
-        large_roof = roof
-    starts, turns, best = turn_in(
-        male_pitch, large, large_pitch, large_root, female_pitch, roof, hole_pitch, hole
-    )
-    loose_starts, loose_turns, worst = turn_in(
-        male_pitch, small, small_pitch, small_root, female_pitch, large_roof, large_hole_pitch, large_hole
-    )
+        # Where the standard leaves the root open it is taken a tenth of the pitch deeper.
+        large_roof = roof + (large_hole_pitch - hole_pitch) + 0.1 * female_pitch
+    tight = (large, large_pitch, large_root, roof, hole_pitch, hole)
+    return tight, (small, small_pitch, small_root, large_roof, large_hole_pitch, large_hole)
+
+
+def engage(male_pitch, sizes, female_pitch):
+    return turn_in(male_pitch, *sizes[:3], female_pitch, *sizes[3:])
+
+
+def mate(male_pitch, male, female_pitch, female):
+    """Starts and turns at the tightest and the loosest sizes, overlap at best and at worst in mm."""
+    tight, loose = ends(male, female_pitch, female)
+    starts, turns, best = engage(male_pitch, tight, female_pitch)
+    loose_starts, loose_turns, worst = engage(male_pitch, loose, female_pitch)
+    if loose_starts and not starts:
+        # The tightest sizes that start.
+        shut, free = tight, loose
+        for _ in range(24):
+            middle = tuple((a + b) / 2 for a, b in zip(shut, free))
+            if engage(male_pitch, middle, female_pitch)[0]:
+                free = middle
+            else:
+                shut = middle
+        _, turns, best = engage(male_pitch, free, female_pitch)
     return starts, loose_starts, turns, loose_turns, best, worst
 
 
@@ -237,7 +258,10 @@ def is_lookalike(male, female, male_pitch, female_pitch, pair):
         return False
     if turns < HAND_TURNS and loose_turns < HAND_TURNS:
         return False
-    reached = min(turns * male_pitch / STANDING, 1.0)
+    if loose_starts and not starts and (isinf(turns) or isinf(loose_turns)):
+        reached = min(loose_turns * male_pitch / STANDING, 1.0)
+    else:
+        reached = min(max(turns, HAND_TURNS) * male_pitch / STANDING, 1.0)
     return reached * max(worst, 0.0) / (HEIGHT * female_pitch) < HALF
 
 
@@ -257,42 +281,6 @@ def count_lookalikes(threads):
             if is_lookalike(male, female, male_pitch, female_pitch, pair):
                 count += 1
     return count
-
-
-def count_lookalikes_numpy(threads):
-    """The same with all pairs at once: males down, females across."""
-    nan = np.nan
-    outside = np.array([external(thread) for thread in threads], dtype=float).T[:, :, None]
-    inside = np.array([internal(thread) for thread in threads], dtype=float).T[:, None, :]
-    pitches = np.array([pitch_mm(thread) for thread in threads])
-    male_pitch, female_pitch = pitches[:, None], pitches[None, :]
-    small, large, small_pitch, large_pitch, small_root, large_root, rounded = outside
-    is_flat = np.isnan(rounded)
-    small_root, large_root = np.where(is_flat, small_root, rounded), np.where(is_flat, large_root, rounded)
-    roof, large_roof, hole_pitch, large_hole_pitch, hole, large_hole, _ = inside
-    large_roof = np.where(np.isnan(large_roof), roof, large_roof)
-    drift = np.abs(male_pitch - female_pitch)
-    play = (female_pitch - male_pitch) / 4
-
-    def turn(major, pitch, root, roof, hole_pitch, hole):
-        overlap = (major - hole) / 2
-        slack = play + (hole_pitch - pitch) * (FLANK / 2)
-        starts = (roof - major >= -TOUCH) & (hole - root >= -TOUCH) & ((overlap <= 0) | (slack >= -TOUCH))
-        turns = np.where((overlap <= 0) | (drift == 0), inf, 2 * np.maximum(slack, 0) / drift)
-        return starts, np.where(starts, turns, 0.0), overlap
-
-    with np.errstate(divide="ignore", invalid="ignore"):
-        starts, turns, best = turn(large, large_pitch, large_root, roof, hole_pitch, hole)
-        loose_starts, loose_turns, worst = turn(
-            small, small_pitch, small_root, large_roof, large_hole_pitch, large_hole
-        )
-    reached = np.minimum(turns * male_pitch / STANDING, 1.0)
-    share = reached * np.maximum(worst, 0.0) / (HEIGHT * female_pitch)
-    goes_in = np.maximum(turns, loose_turns) >= HAND_TURNS
-    found = (starts | loose_starts) & (best > 0) & goes_in & (share < HALF)
-    # The list has each thread once, so that the same one is on the diagonal.
-    np.fill_diagonal(found, False)
-    return int(np.count_nonzero(found))
 
 
 # --- times ---
@@ -354,7 +342,9 @@ def main():
 
     def mate_ready():
         for male_pitch, outside, female_pitch, inside in ready:
-            mate(male_pitch, outside, female_pitch, inside)
+            tight, loose = ends(outside, female_pitch, inside)
+            engage(male_pitch, tight, female_pitch)
+            engage(male_pitch, loose, female_pitch)
 
     # As the standard library's own timer does.
     gc.disable()
@@ -367,9 +357,6 @@ def main():
         "list": best(once, lambda: count_lookalikes(paired), 1, 15, 5),
     }
     counts = [count_lookalikes(paired)]
-    if np is not None:
-        times["list, numpy"] = best(once, lambda: count_lookalikes_numpy(paired), 1, 40, 5)
-        counts.append(count_lookalikes_numpy(paired))
     mated = [mate_threads(male, female) for male, female in pairs]
     results = {
         "rows": [rows.get(thread) for thread in threads],

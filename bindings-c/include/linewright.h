@@ -61,7 +61,7 @@ enum lw_code {
     LW_FIELD_MISSING = 109,
     /** the numbers of straights, bends, rotations and radii do not belong together */
     LW_COUNT_MISMATCH = 110,
-    /** a thread is named without its pitch */
+    /** a thread is named without its pitch, or without its family */
     LW_THREAD_AMBIGUOUS = 111,
     /** a spanner size or a bare length stands where a thread belongs */
     LW_HEX_NOT_THREAD = 112,
@@ -149,7 +149,7 @@ enum lw_code {
     LW_NOSE_UNKNOWN = 408,
     /** nut and port have different threads that turn together by hand and may hold on less than half of the thread */
     LW_THREAD_LOOKALIKE = 409,
-    /** the nut comes to its end before it clamps the flare */
+    /** the nut comes to its end before it clamps the flare, or holds on hardly any thread */
     LW_CLAMP_MARGIN_NONE = 410,
     /** whether the nut clamps the flare before it comes to its end was not computed: a length is not known */
     LW_CLAMP_MARGIN_UNKNOWN = 411,
@@ -176,6 +176,11 @@ enum lw_code {
     /** the figure asked for is not known; the plan's problems say why */
     LW_NOT_KNOWN = 907,
 };
+
+/**
+ * The ways to the allowance of a flare, the one that wins first.
+ */
+typedef struct lw_allowances lw_allowances;
 
 /**
  * A bench.
@@ -281,6 +286,11 @@ typedef struct lw_thread lw_thread;
  * A tube.
  */
 typedef struct lw_tube lw_tube;
+
+/**
+ * Washers to buy, a row for each thread.
+ */
+typedef struct lw_washers lw_washers;
 
 /**
  * LW_OK, or the number of the code that ended the call; see enum lw_code.
@@ -743,7 +753,8 @@ lw_status lw_thread_lead_angle(const lw_thread *thread, lw_angle *lead_angle);
 lw_status lw_thread_stress_area_mm2(const lw_thread *thread, double *area_mm2);
 
 /**
- * The hole for tapping with a share of the full thread, a plain ratio from 0.3 to 1; the full thread is the basic height.
+ * The hole for tapping with a share of the full thread, a plain ratio from 0.3 to 1; full is what drill charts count, 3/4
+ * of the sharp triangle at 60 degrees: d - share x 1.299 P.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a taper thread.
  */
@@ -851,11 +862,14 @@ lw_status lw_measured_set_pitches(lw_measured *measured,
                                   lw_length plus_minus);
 
 /**
- * Records threads counted per inch, which may be off by a half either way.
+ * Records threads counted per inch, and how far the count may be off either way; 0 for half a thread over 8 mm, which is
+ * 1.6.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
  */
-lw_status lw_measured_set_per_inch(lw_measured *measured, double per_inch);
+lw_status lw_measured_set_per_inch(lw_measured *measured,
+                                   double per_inch,
+                                   double plus_minus);
 
 /**
  * Records the most that wear can have taken; 0.1 mm where nobody says.
@@ -1222,6 +1236,306 @@ lw_status lw_flare_slip(lw_length expected,
                         lw_problems **problems);
 
 /**
+ * The least that a finished flare ("double-45", "bubble" or "single-37") puts between its nut and its seat, along the
+ * axis, on a tube with this wall.
+ *
+ * Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_flare_thickness_at_least(const char *flare,
+                                      lw_length wall,
+                                      lw_length *thickness);
+
+/**
+ * Tube that must stand out of the clamp before a flare ("double-45" or "bubble") of this finished diameter is formed, on
+ * tube with this outside diameter and wall. Nobody knows beforehand how the wall stretches, so it is one of "keeps
+ * length", "uniaxial" and "keeps wall": the middle of the wall keeps its length, thins as under hoop tension alone, or
+ * keeps its thickness. The front angle of a bubble flare is an assumption.
+ *
+ * Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME, LW_NOT_KNOWN for "single-37", whose geometry is not computed,
+ * LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where the diameter leaves no room for two leaves.
+ */
+lw_status lw_flare_stick_out(const char *flare,
+                             const char *stretch,
+                             lw_length od,
+                             lw_length wall,
+                             lw_length diameter,
+                             lw_length *stick_out);
+
+/**
+ * Height of a finished flare from where the tube starts to widen.
+ *
+ * Errors: as lw_flare_stick_out.
+ */
+lw_status lw_flare_height(const char *flare,
+                          lw_length od,
+                          lw_length wall,
+                          lw_length diameter,
+                          lw_length *height);
+
+/**
+ * How much shorter a flare makes the tube, tip to tip, by its geometry: lw_flare_stick_out less lw_flare_height.
+ * lw_flare_net_shortening gives the same from a test piece, which wins.
+ *
+ * Errors: as lw_flare_stick_out.
+ */
+lw_status lw_flare_net(const char *flare,
+                       const char *stretch,
+                       lw_length od,
+                       lw_length wall,
+                       lw_length diameter,
+                       lw_length *net);
+
+/**
+ * Every way to the allowance of a flare, the one that wins first: a test piece, the geometry, a rule of the trade. A way
+ * that says nothing is not in the list. least and most are the smallest and the largest diameter of the finished flare;
+ * both lw_unknown_length() where the public figures are taken, if there are any for this tube and wall. before and after
+ * are a test piece over all before and after one of its ends was flared; both lw_unknown_length() where there is none.
+ * Free it with lw_allowances_free.
+ *
+ * Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_NOT_A_NUMBER, also where one of two lengths that
+ * belong together is unknown, LW_OUT_OF_RANGE.
+ */
+lw_status lw_flare_allowances(const char *flare,
+                              lw_length od,
+                              lw_length wall,
+                              lw_length least,
+                              lw_length most,
+                              lw_length before,
+                              lw_length after,
+                              lw_allowances **allowances);
+
+/**
+ * The number of ways.
+ */
+lw_status lw_allowances_count(const lw_allowances *allowances, size_t *count);
+
+/**
+ * What a way is: "test piece", "geometry" or "rule".
+ */
+lw_status lw_allowances_way(const lw_allowances *allowances,
+                            size_t index,
+                            char *buf,
+                            size_t cap,
+                            size_t *need);
+
+/**
+ * Tube that must stand out before forming, by this way.
+ *
+ * Errors: LW_NOT_KNOWN where the way does not say it.
+ */
+lw_status lw_allowances_stick_out(const lw_allowances *allowances,
+                                  size_t index,
+                                  lw_length *least,
+                                  lw_length *most);
+
+/**
+ * How much shorter the tube gets, tip to tip, by this way.
+ *
+ * Errors: LW_NOT_KNOWN where the way does not say it.
+ */
+lw_status lw_allowances_net_shortening(const lw_allowances *allowances,
+                                       size_t index,
+                                       lw_length *least,
+                                       lw_length *most);
+
+/**
+ * What is added to the cut as a whole, shortening and spare together, by this way.
+ *
+ * Errors: LW_NOT_KNOWN where the way does not say it.
+ */
+lw_status lw_allowances_cut_allowance(const lw_allowances *allowances,
+                                      size_t index,
+                                      lw_length *cut_allowance);
+
+/**
+ * Where a way's figures come from, and how that was checked.
+ */
+lw_status lw_allowances_source(const lw_allowances *allowances,
+                               size_t index,
+                               char *buf,
+                               size_t cap,
+                               size_t *need);
+
+/**
+ * Frees a list of allowances. NULL is allowed.
+ */
+void lw_allowances_free(lw_allowances *allowances);
+
+/**
+ * What seals a hose end: "washer" or "flare". name is "male-washer" (screwed in, a washer under its shoulder),
+ * "female-flare" (takes the nut of a flared line) or "banjo" (a ring held by a hollow bolt).
+ *
+ * Errors: LW_UNKNOWN_NAME.
+ */
+lw_status lw_hose_end_sealed_by(const char *name,
+                                char *buf,
+                                size_t cap,
+                                size_t *need);
+
+/**
+ * Washers on a hose end: one under a shoulder, two at a banjo, none where a flare seals (common practice, no source).
+ *
+ * Errors: LW_UNKNOWN_NAME.
+ */
+lw_status lw_hose_end_washers(const char *name,
+                              size_t *count);
+
+/**
+ * Compares the washers that somebody put on a hose end, or plans to, with what it needs: a list with LW_WASHER_ON_FLARE
+ * or LW_WASHER_COUNT, empty where they are right. Free it with lw_problems_free.
+ *
+ * Errors: LW_UNKNOWN_NAME.
+ */
+lw_status lw_hose_end_check(const char *name,
+                            size_t washers,
+                            lw_problems **problems);
+
+/**
+ * Washers to buy for n hose ends, each by its name (see lw_hose_end_sealed_by) and its thread ("M10x1"): what the joints
+ * need, and one spare of each size. Ends without a washer add nothing. Free it with lw_washers_free.
+ *
+ * Errors: LW_UNKNOWN_NAME for an end, LW_THREAD_AMBIGUOUS, LW_THREAD_CONTRADICTION, LW_HEX_NOT_THREAD, LW_UNREADABLE for
+ * a thread; the error names it by its index, which counts from 0.
+ */
+lw_status lw_washers_new(const char *const *ends,
+                         const char *const *threads,
+                         size_t n,
+                         lw_washers **washers);
+
+/**
+ * The number of rows: threads that need washers.
+ */
+lw_status lw_washers_count(const lw_washers *washers, size_t *count);
+
+/**
+ * The thread that the washers of a row go on.
+ */
+lw_status lw_washers_thread(const lw_washers *washers, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The washers of a row: how many the joints need, always new ones, and how many spares.
+ */
+lw_status lw_washers_to_buy(const lw_washers *washers, size_t index, size_t *needed, size_t *spares);
+
+/**
+ * Frees a list of washers. NULL is allowed.
+ */
+void lw_washers_free(lw_washers *washers);
+
+/**
+ * Smallest and largest diameter of a finished flare ("double-45", "bubble" or "single-37") on a tube, and the thickest
+ * wall that they are for.
+ *
+ * Errors: LW_NOT_KNOWN where no public text was seen, LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare,
+ * LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_flare_size(const char *flare,
+                        lw_length od,
+                        lw_length *least,
+                        lw_length *most,
+                        lw_length *wall_most);
+
+/**
+ * Where the diameters of lw_flare_size were read, and how that was checked.
+ *
+ * Errors: as lw_flare_size.
+ */
+lw_status lw_flare_size_source(const char *flare, lw_length od, char *buf, size_t cap, size_t *need);
+
+/**
+ * The number of standards of flared lines and their fittings that the library has heard of.
+ */
+lw_status lw_flare_standard_count(size_t *count);
+
+/**
+ * Number and edition of a standard, as seen.
+ */
+lw_status lw_flare_standard_name(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * What a standard covers.
+ */
+lw_status lw_flare_standard_covers(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * How that was checked: "seen", "seen second-hand", "from memory, not checked" and so on.
+ */
+lw_status lw_flare_standard_checked(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The number of rows of threads by seat and tube.
+ */
+lw_status lw_usual_thread_count(size_t *count);
+
+/**
+ * The designation of a usual thread. A thread never tells the seat: see lw_seats_of_thread.
+ */
+lw_status lw_usual_thread_designation(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The standard that names a usual thread.
+ */
+lw_status lw_usual_thread_standard(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The seat that a usual thread goes with: "inverted-45", "bubble" or "cone-37".
+ */
+lw_status lw_usual_thread_seat(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Outside diameter of the tube that a usual thread goes with.
+ */
+lw_status lw_usual_thread_od(size_t index, lw_length *od);
+
+/**
+ * How a row of usual threads was checked.
+ */
+lw_status lw_usual_thread_checked(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The number of seats that a thread ("M10x1") is known with on a tube. More than one says that the thread does not
+ * settle the seat; none says that nothing is known.
+ *
+ * Errors: LW_THREAD_AMBIGUOUS, LW_THREAD_CONTRADICTION, LW_HEX_NOT_THREAD, LW_UNREADABLE, LW_NOT_A_NUMBER,
+ * LW_OUT_OF_RANGE.
+ */
+lw_status lw_seats_of_thread_count(const char *thread,
+                                   lw_length od,
+                                   size_t *count);
+
+/**
+ * One of the seats that a thread is known with on a tube: "inverted-45", "bubble" or "cone-37".
+ *
+ * Errors: as lw_seats_of_thread_count.
+ */
+lw_status lw_seats_of_thread(const char *thread,
+                             lw_length od,
+                             size_t index,
+                             char *buf,
+                             size_t cap,
+                             size_t *need);
+
+/**
+ * The number of hexagons that are met with threads. They are for choosing a spanner, and no way to a thread.
+ */
+lw_status lw_hexagon_count(size_t *count);
+
+/**
+ * Where a hexagon is met: "M10x1 nut".
+ */
+lw_status lw_hexagon_on(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * A hexagon across its flats.
+ */
+lw_status lw_hexagon_across_flats(size_t index, lw_length *across_flats);
+
+/**
+ * How a row of hexagons was checked.
+ */
+lw_status lw_hexagon_checked(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
  * Words for a whole quarter turn, seen along the direction of work: "quarter turn clockwise", "flip over".
  *
  * Errors: LW_NOT_KNOWN for other turns, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
@@ -1558,6 +1872,23 @@ lw_status lw_nut_new(const char *thread,
 lw_status lw_nut_set_across_flats(lw_nut *nut, lw_length across_flats);
 
 /**
+ * Records the length of a nut's thread, from under its head toward the nose, and of the unthreaded lead in front of it:
+ * 0 mm where the thread runs to the nose.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where both together are longer than the nut.
+ */
+lw_status lw_nut_set_thread_length(lw_nut *nut,
+                                   lw_length thread_length,
+                                   lw_length lead);
+
+/**
+ * The length of a nut's thread, and of the unthreaded lead in front of it.
+ *
+ * Errors: LW_NOT_KNOWN where they were not measured.
+ */
+lw_status lw_nut_thread_length(const lw_nut *nut, lw_length *thread_length, lw_length *lead);
+
+/**
  * The hexagon across its corners, sharp ones: the real nut is no larger.
  *
  * Errors: LW_NOT_KNOWN where its flats were not measured.
@@ -1591,7 +1922,7 @@ lw_status lw_end_new(const lw_nut *nut,
 
 /**
  * Records the port that an end is screwed into: what it is on, its thread ("M10x1", or "unknown") and its seat
- * ("inverted-45", "bubble", "cone-37" or "unknown").
+ * ("inverted-45", "bubble", "cone-37" or "unknown"). Depths that were recorded before are forgotten.
  *
  * Errors: LW_THREAD_AMBIGUOUS, LW_HEX_NOT_THREAD, LW_UNREADABLE, LW_UNKNOWN_NAME for the seat.
  */
@@ -1599,6 +1930,50 @@ lw_status lw_end_set_port(lw_end *end,
                           const char *name,
                           const char *thread,
                           const char *seat);
+
+/**
+ * Records the depths of the port of an end, both from the face that the nut's head comes to: to the end of the full
+ * thread, and to the middle of the seat, where the flare closes. Call it after lw_end_set_port.
+ *
+ * Errors: LW_FIELD_MISSING where no port is recorded, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_end_set_port_depths(lw_end *end,
+                                 lw_length thread,
+                                 lw_length seat);
+
+/**
+ * The depths of the port of an end: to the end of its full thread, and to the middle of its seat.
+ *
+ * Errors: LW_NOT_KNOWN where no port is recorded or its depths were not measured.
+ */
+lw_status lw_end_port_depths(const lw_end *end, lw_length *thread, lw_length *seat);
+
+/**
+ * What is left of the nut's way when the flare is clamped, on a tube with this wall: between the nut's head and the
+ * port's face, and of the port's full thread beyond the nut's first; and how much of the nut's thread is in the port's.
+ * Where one of the first two is not above what the depths can be off, the nut comes to its own end first: it feels tight
+ * and clamps nothing.
+ *
+ * Errors: LW_NOT_KNOWN where no port is recorded or a length or depth was not measured, LW_NOT_A_NUMBER,
+ * LW_OUT_OF_RANGE.
+ */
+lw_status lw_end_clamp_margin(const lw_end *end,
+                              lw_length wall,
+                              lw_length *under_head,
+                              lw_length *beyond_thread,
+                              lw_length *engaged);
+
+/**
+ * How many threads of this pitch show between the nut's head and the port's face when the flare is clamped, not
+ * rounded; negative where the head comes to the face first. Two are usual, none is suspicious (common practice, no
+ * source).
+ *
+ * Errors: as lw_end_clamp_margin.
+ */
+lw_status lw_end_threads_showing(const lw_end *end,
+                                 lw_length wall,
+                                 lw_length pitch,
+                                 double *threads);
 
 /**
  * Adds what goes onto the tube from this end before the nut; call it in that order. facing says which way round, and

@@ -3,7 +3,9 @@
 use crate::argument::{given, given_mut, known, put, text};
 use crate::call::{call, lw_status};
 use crate::units::lw_length;
-use linewright::{End, Flare, LoadedPart, Nose, Nut, Port, Seat, Thread, bounds};
+use linewright::line::ClampMargin;
+use linewright::problem::{Part, Problem, Value};
+use linewright::{Code, End, Error, Flare, LoadedPart, Nose, Nut, Port, Seat, Thread, bounds};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -43,6 +45,42 @@ pub extern "C" fn lw_nut_set_across_flats(nut: Option<&mut lw_nut>, across_flats
     call(|| {
         let nut = given_mut(nut, "nut")?;
         nut.0 = nut.0.with_across_flats(across_flats.into())?;
+        Ok(())
+    })
+}
+
+/// Records the length of a nut's thread, from under its head toward the nose, and of the unthreaded lead in front of it:
+/// 0 mm where the thread runs to the nose.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where both together are longer than the nut.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_nut_set_thread_length(
+    nut: Option<&mut lw_nut>,
+    thread_length: lw_length,
+    lead: lw_length,
+) -> lw_status {
+    call(|| {
+        let nut = given_mut(nut, "nut")?;
+        nut.0 = nut.0.with_thread_length(thread_length.into(), lead.into())?;
+        Ok(())
+    })
+}
+
+/// The length of a nut's thread, and of the unthreaded lead in front of it.
+///
+/// Errors: LW_NOT_KNOWN where they were not measured.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_nut_thread_length(
+    nut: Option<&lw_nut>,
+    thread_length: Option<&mut MaybeUninit<lw_length>>,
+    lead: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let nut = given(nut, "nut")?.0;
+        let (length, lead) = (given_mut(thread_length, "thread_length")?, given_mut(lead, "lead")?);
+        let known = known(nut.thread_length().zip(nut.lead()), "thread_length")?;
+        length.write(known.0.into());
+        lead.write(known.1.into());
         Ok(())
     })
 }
@@ -105,7 +143,7 @@ pub unsafe extern "C" fn lw_end_new(
 }
 
 /// Records the port that an end is screwed into: what it is on, its thread ("M10x1", or "unknown") and its seat
-/// ("inverted-45", "bubble", "cone-37" or "unknown").
+/// ("inverted-45", "bubble", "cone-37" or "unknown"). Depths that were recorded before are forgotten.
 ///
 /// Errors: LW_THREAD_AMBIGUOUS, LW_HEX_NOT_THREAD, LW_UNREADABLE, LW_UNKNOWN_NAME for the seat.
 #[unsafe(no_mangle)]
@@ -121,6 +159,98 @@ pub unsafe extern "C" fn lw_end_set_port(
         let thread = Thread::read_or_unknown(unsafe { text(thread, "thread") }?)?;
         let seat = Seat::from_name(unsafe { text(seat, "seat") }?)?;
         end.0.port = Some(Port::new(name, thread, seat));
+        Ok(())
+    })
+}
+
+/// Records the depths of the port of an end, both from the face that the nut's head comes to: to the end of the full
+/// thread, and to the middle of the seat, where the flare closes. Call it after lw_end_set_port.
+///
+/// Errors: LW_FIELD_MISSING where no port is recorded, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_end_set_port_depths(
+    end: Option<&mut lw_end>,
+    thread: lw_length,
+    seat: lw_length,
+) -> lw_status {
+    call(|| {
+        let end = given_mut(end, "end")?;
+        let port = end.0.port.clone().ok_or_else(|| {
+            Problem::new(Code::FieldMissing, Part::Field("port".to_owned()))
+                .need(Value::text("a port whose depths these are"))
+        })?;
+        end.0.port = Some(port.with_depths(thread.into(), seat.into())?);
+        Ok(())
+    })
+}
+
+/// The depths of the port of an end: to the end of its full thread, and to the middle of its seat.
+///
+/// Errors: LW_NOT_KNOWN where no port is recorded or its depths were not measured.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_end_port_depths(
+    end: Option<&lw_end>,
+    thread: Option<&mut MaybeUninit<lw_length>>,
+    seat: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let port = given(end, "end")?.0.port.as_ref();
+        let (thread, seat) = (given_mut(thread, "thread")?, given_mut(seat, "seat")?);
+        let depths = known(port.and_then(|port| port.thread_depth.zip(port.seat_depth)), "depth")?;
+        thread.write(depths.0.into());
+        seat.write(depths.1.into());
+        Ok(())
+    })
+}
+
+fn margin(end: Option<&lw_end>, wall: lw_length) -> Result<Option<ClampMargin>, Error> {
+    Ok(given(end, "end")?.0.clamp_margin(bounds::WALL.length(wall.into())?))
+}
+
+/// What is left of the nut's way when the flare is clamped, on a tube with this wall: between the nut's head and the
+/// port's face, and of the port's full thread beyond the nut's first; and how much of the nut's thread is in the port's.
+/// Where one of the first two is not above what the depths can be off, the nut comes to its own end first: it feels tight
+/// and clamps nothing.
+///
+/// Errors: LW_NOT_KNOWN where no port is recorded or a length or depth was not measured, LW_NOT_A_NUMBER,
+/// LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_end_clamp_margin(
+    end: Option<&lw_end>,
+    wall: lw_length,
+    under_head: Option<&mut MaybeUninit<lw_length>>,
+    beyond_thread: Option<&mut MaybeUninit<lw_length>>,
+    engaged: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let found = margin(end, wall)?;
+        let under_head = given_mut(under_head, "under_head")?;
+        let beyond_thread = given_mut(beyond_thread, "beyond_thread")?;
+        let engaged = given_mut(engaged, "engaged")?;
+        let found = known(found, "clamp_margin")?;
+        under_head.write(found.under_head.into());
+        beyond_thread.write(found.beyond_thread.into());
+        engaged.write(found.engaged.into());
+        Ok(())
+    })
+}
+
+/// How many threads of this pitch show between the nut's head and the port's face when the flare is clamped, not
+/// rounded; negative where the head comes to the face first. Two are usual, none is suspicious (common practice, no
+/// source).
+///
+/// Errors: as lw_end_clamp_margin.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_end_threads_showing(
+    end: Option<&lw_end>,
+    wall: lw_length,
+    pitch: lw_length,
+    threads: Option<&mut MaybeUninit<f64>>,
+) -> lw_status {
+    call(|| {
+        let (found, pitch) = (margin(end, wall)?, bounds::PITCH.length(pitch.into())?);
+        let threads = given_mut(threads, "threads")?;
+        threads.write(known(found, "clamp_margin")?.threads_showing(pitch));
         Ok(())
     })
 }

@@ -1,11 +1,27 @@
-//! What a test piece tells about a flare.
+//! Flares: what a test piece tells, how thick they are; what they take of the tube, public figures and hose ends.
 
-use crate::argument::put;
+pub mod allowance;
+
+pub mod sealing;
+
+pub mod standards;
+
+use crate::argument::{put, text};
 use crate::call::{call, lw_status};
 use crate::problem::lw_problems;
 use crate::units::lw_length;
 use linewright::flare::{FlareTrial, slip};
+use linewright::{Error, Flare, bounds};
+use std::ffi::c_char;
 use std::mem::MaybeUninit;
+
+/// The form of a flare in an argument.
+///
+/// # Safety
+/// `name` is NULL or points to a text that ends in NUL.
+unsafe fn named(name: *const c_char) -> Result<Flare, Error> {
+    Flare::from_name(unsafe { text(name, "flare") }?)
+}
 
 /// How much shorter a flare makes the tube: a piece measured over all before and after one of its ends was flared.
 ///
@@ -32,5 +48,21 @@ pub extern "C" fn lw_flare_slip(
     call(|| {
         let found = slip(expected.into(), measured.into())?;
         put(problems, "problems", lw_problems::of(found.into_iter().collect()))
+    })
+}
+
+/// The least that a finished flare ("double-45", "bubble" or "single-37") puts between its nut and its seat, along the
+/// axis, on a tube with this wall.
+///
+/// Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_flare_thickness_at_least(
+    flare: *const c_char,
+    wall: lw_length,
+    thickness: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let flare = unsafe { named(flare) }?;
+        put(thickness, "thickness", flare.thickness_at_least(bounds::WALL.length(wall.into())?).into())
     })
 }

@@ -1,10 +1,19 @@
-//! What a test piece tells about a flare.
+//! Flares: what a test piece tells, how thick they are; what they take of the tube, public figures and hose ends.
+
+mod allowance;
+mod sealing;
+mod standards;
+
+pub(crate) use allowance::{FlareForm, flare_allowances};
+pub(crate) use sealing::{hose_end_check, hose_end_sealed_by, hose_end_washers, washers};
+pub(crate) use standards::{flare_size, flare_standards, hexagons, seats_of_thread, usual_threads};
 
 use crate::error;
 use crate::problem::Problem;
 use crate::quantity;
 use crate::units::Length;
 use linewright::flare::FlareTrial;
+use linewright::{Flare, bounds};
 use pyo3::prelude::*;
 
 /// How much shorter a flare makes the tube: a test piece measured over all before and after one of its ends was flared.
@@ -39,4 +48,20 @@ pub(crate) fn flare_slip(
     let (expected, measured) =
         (quantity::length(expected, "expected")?, quantity::length(measured, "measured")?);
     error::call(|| linewright::flare::slip(expected, measured)).map(|found| found.map(Problem))
+}
+
+/// The least that a finished flare ("double-45", "bubble", "single-37") puts between its nut and its seat, along the axis,
+/// on a tube with this wall.
+///
+/// Raises `InputError` (SINGLE_45_REFUSED, OUT_OF_RANGE and the codes of `read_length`), `UnknownNameError` for the flare,
+/// `QuantityError` for a bare number.
+///
+/// >>> import linewright as lw
+/// >>> print(lw.flare_thickness_at_least("double-45", wall="0.7 mm"))
+/// 1.4 mm
+#[pyfunction]
+#[pyo3(signature = (flare, /, *, wall))]
+pub(crate) fn flare_thickness_at_least(flare: &str, wall: &Bound<'_, PyAny>) -> PyResult<Length> {
+    let wall = quantity::length(wall, "wall")?;
+    error::call(|| Ok(Flare::from_name(flare)?.thickness_at_least(bounds::WALL.length(wall)?))).map(Length)
 }

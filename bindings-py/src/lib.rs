@@ -44,9 +44,13 @@ mod _native {
     #[pymodule_export]
     use crate::code::Code;
     #[pymodule_export]
-    use crate::flare::{flare_net_shortening, flare_slip};
+    use crate::flare::{
+        FlareForm, flare_allowances, flare_net_shortening, flare_size, flare_slip, flare_standards,
+        flare_thickness_at_least, hexagons, hose_end_check, hose_end_sealed_by, hose_end_washers,
+        seats_of_thread, usual_threads, washers,
+    };
     #[pymodule_export]
-    use crate::line::{Draft, End, Field, Line, LineDraft, Nut, Port};
+    use crate::line::{ClampMargin, Draft, End, Field, Line, LineDraft, Nut, Port};
     #[pymodule_export]
     use crate::path::Path;
     #[pymodule_export]

@@ -1,8 +1,12 @@
 //! A line and what is at its ends.
 
+mod clamp;
 mod draft;
+mod nut;
 
+pub(crate) use clamp::ClampMargin;
 pub(crate) use draft::{Draft, Field, LineDraft, draft_of};
+pub(crate) use nut::Nut;
 
 use crate::bench::Bench;
 use crate::error;
@@ -14,127 +18,38 @@ use crate::thread::{self, Thread};
 use crate::tube::Tube;
 use crate::units::Length;
 use linewright::units::Notation;
-use linewright::{Flare, LoadedPart, Nose, Seat, Side, bounds};
+use linewright::{Code, Error, Flare, LoadedPart, Part, Problem, Seat, Side, Value, bounds};
 use pyo3::prelude::*;
 use std::sync::Arc;
 
-/// A nut by its thread, length over all, bore and nose ("coned", "flat", "sleeve"). Thread and nose may be None or
-/// "unknown": not known, which a plan does not let pass.
-///
-/// Raises `InputError` (OUT_OF_RANGE and the codes of `Thread` and `read_length`), `UnknownNameError` for the nose,
-/// `QuantityError` for a bare number.
-///
-/// >>> import linewright as lw
-/// >>> nut = lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned")
-/// >>> nut.thread, nut.length
-/// (Thread('M10x1'), mm(17.0))
-#[pyclass(frozen, eq, module = "linewright")]
-#[derive(Clone, PartialEq)]
-pub(crate) struct Nut(linewright::Nut);
-
-impl Record for Nut {
-    fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
-        let thread = self.thread().map(|thread| thread.0.to_string());
-        Call::class::<Self>(py)
-            .arg(thread)?
-            .named("length", self.length())?
-            .named("bore", self.bore())?
-            .named("nose", self.nose())?
-            .given("across_flats", self.across_flats())
-    }
-}
-
-#[pymethods]
-impl Nut {
-    #[new]
-    #[pyo3(signature = (thread, *, length, bore, nose, across_flats=None))]
-    fn new(
-        thread: Option<&Bound<'_, PyAny>>,
-        length: &Bound<'_, PyAny>,
-        bore: &Bound<'_, PyAny>,
-        nose: Option<&str>,
-        across_flats: Option<&Bound<'_, PyAny>>,
-    ) -> PyResult<Self> {
-        let thread = thread::known(thread)?;
-        let (length, bore) = (quantity::length(length, "length")?, quantity::length(bore, "bore")?);
-        let flats = quantity::length_if(across_flats, "across_flats")?;
-        error::call(|| {
-            let nut = linewright::Nut::new(thread, length, bore, nose.map_or(Ok(None), Nose::from_name)?)?;
-            flats.map_or(Ok(nut), |flats| nut.with_across_flats(flats))
-        })
-        .map(Nut)
-    }
-
-    /// Hexagon across its flats; None where not measured. It says nothing about the thread.
-    #[getter]
-    fn across_flats(&self) -> Option<Length> {
-        self.0.across_flats().map(Length)
-    }
-
-    /// Hexagon across its corners, sharp ones: the real nut is no larger. None where its flats were not measured.
-    #[getter]
-    fn across_corners(&self) -> Option<Length> {
-        self.0.across_corners().map(Length)
-    }
-
-    /// The smallest centerline radius that the nut slides along on tube of diameter `od`: rigid geometry of a straight
-    /// bore over a round arc. None where it does not pass the tube at all.
-    ///
-    /// >>> import linewright as lw
-    /// >>> nut = lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned")
-    /// >>> print(nut.tightest_curve("3/16 in"))
-    /// 154.61 mm
-    #[pyo3(signature = (od, /))]
-    fn tightest_curve(&self, od: &Bound<'_, PyAny>) -> PyResult<Option<Length>> {
-        let od = quantity::length(od, "od")?;
-        error::call(|| Ok(self.0.tightest_curve(bounds::OD.length(od)?).map(Length)))
-    }
-
-    /// Thread; None where not known.
-    #[getter]
-    fn thread(&self) -> Option<Thread> {
-        self.0.thread().map(Thread)
-    }
-
-    /// Length over all.
-    #[getter]
-    fn length(&self) -> Length {
-        Length(self.0.length())
-    }
-
-    /// Bore.
-    #[getter]
-    fn bore(&self) -> Length {
-        Length(self.0.bore())
-    }
-
-    /// Form of the nose; None where not known.
-    #[getter]
-    fn nose(&self) -> Option<&'static str> {
-        self.0.nose().map(Nose::name)
-    }
-
-    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
-        record::repr(self, py)
-    }
-
-    fn __hash__(&self, py: Python<'_>) -> PyResult<isize> {
-        record::hash(self, py)
-    }
-
-    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Reduced<'py>> {
-        record::reduce(self, py)
+/// Two lengths that mean nothing alone: both, or none. One without the other is an error of the field that is empty.
+fn pair(
+    first: (&str, Option<linewright::units::Length>),
+    second: (&str, Option<linewright::units::Length>),
+) -> Result<Option<(linewright::units::Length, linewright::units::Length)>, Error> {
+    let missing = |field: &str, other: &str| {
+        let problem = Problem::new(Code::FieldMissing, Part::Field(field.to_owned()));
+        Err(problem.need(Value::text(format!("a length, as {other} is given"))).into())
+    };
+    match (first.1, second.1) {
+        (Some(one), Some(other)) => Ok(Some((one, other))),
+        (None, None) => Ok(None),
+        (None, Some(_)) => missing(first.0, second.0),
+        (Some(_), None) => missing(second.0, first.0),
     }
 }
 
 /// The port an end is screwed into, by thread, seat ("inverted-45", "bubble", "cone-37") and name. Thread and seat may
-/// be None or "unknown": not known.
+/// be None or "unknown": not known. `thread_depth` and `seat_depth` are its depths from the face that the nut's head comes
+/// to: to the end of the full thread, and to the middle of the seat, where the flare closes; both, or None for not measured.
 ///
-/// Raises `InputError` with the codes of `Thread`, `UnknownNameError` for the seat.
+/// Raises `InputError` (FIELD_MISSING for one depth without the other, OUT_OF_RANGE and the codes of `Thread` and
+/// `read_length`), `UnknownNameError` for the seat, `QuantityError` for a bare number.
 ///
 /// >>> import linewright as lw
-/// >>> lw.Port("M10x1", "inverted-45", name="axle tee").seat
-/// 'inverted-45'
+/// >>> port = lw.Port("M10x1", "inverted-45", name="axle tee", thread_depth="9.5 mm", seat_depth="10 mm")
+/// >>> port.seat, port.seat_depth
+/// ('inverted-45', mm(10.0))
 #[pyclass(frozen, eq, module = "linewright")]
 #[derive(Clone, PartialEq)]
 pub(crate) struct Port(linewright::Port);
@@ -142,18 +57,37 @@ pub(crate) struct Port(linewright::Port);
 impl Record for Port {
     fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
         let thread = self.thread().map(|thread| thread.0.to_string());
-        Call::class::<Self>(py).arg(thread)?.arg(self.seat())?.named("name", self.name())
+        Call::class::<Self>(py)
+            .arg(thread)?
+            .arg(self.seat())?
+            .named("name", self.name())?
+            .given("thread_depth", self.thread_depth())?
+            .given("seat_depth", self.seat_depth())
     }
 }
 
 #[pymethods]
 impl Port {
     #[new]
-    #[pyo3(signature = (thread=None, seat=None, *, name=""))]
-    fn new(thread: Option<&Bound<'_, PyAny>>, seat: Option<&str>, name: &str) -> PyResult<Self> {
+    #[pyo3(signature = (thread=None, seat=None, *, name="", thread_depth=None, seat_depth=None))]
+    fn new(
+        thread: Option<&Bound<'_, PyAny>>,
+        seat: Option<&str>,
+        name: &str,
+        thread_depth: Option<&Bound<'_, PyAny>>,
+        seat_depth: Option<&Bound<'_, PyAny>>,
+    ) -> PyResult<Self> {
         let thread = thread::known(thread)?;
-        let seat = error::call(|| seat.map_or(Ok(None), Seat::from_name))?;
-        Ok(Port(linewright::Port::new(name, thread, seat)))
+        let thread_depth = quantity::length_if(thread_depth, "thread_depth")?;
+        let seat_depth = quantity::length_if(seat_depth, "seat_depth")?;
+        error::call(|| {
+            let port = linewright::Port::new(name, thread, seat.map_or(Ok(None), Seat::from_name)?);
+            match pair(("thread_depth", thread_depth), ("seat_depth", seat_depth))? {
+                Some((thread, seat)) => port.with_depths(thread, seat),
+                None => Ok(port),
+            }
+        })
+        .map(Port)
     }
 
     /// Thread; None where not known.
@@ -172,6 +106,18 @@ impl Port {
     #[getter]
     fn name(&self) -> &str {
         &self.0.name
+    }
+
+    /// Depth to the end of its full thread, from the face that the nut's head comes to; None where not measured.
+    #[getter]
+    fn thread_depth(&self) -> Option<Length> {
+        self.0.thread_depth.map(Length)
+    }
+
+    /// Depth to the middle of its seat, where the flare closes, from the same face; None where not measured.
+    #[getter]
+    fn seat_depth(&self) -> Option<Length> {
+        self.0.seat_depth.map(Length)
     }
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
@@ -246,7 +192,7 @@ impl End {
         let loaded = loaded.unwrap_or_default().into_iter().map(Loaded::part).collect();
         error::call(|| {
             let holes = holes.into_iter().map(|hole| bounds::HOLE.length(hole)).collect::<Result<_, _>>()?;
-            let end = linewright::End::new(nut.get().0, Flare::from_name(flare)?);
+            let end = linewright::End::new(nut.get().core(), Flare::from_name(flare)?);
             Ok(End(linewright::End { port, loaded, holes, flared_in_place, ..end }))
         })
     }
@@ -272,7 +218,7 @@ impl End {
     /// The nut.
     #[getter]
     fn nut(&self) -> Nut {
-        Nut(self.0.nut)
+        Nut::of(self.0.nut)
     }
 
     /// Form of the flare.
@@ -285,6 +231,23 @@ impl End {
     #[getter]
     fn port(&self) -> Option<Port> {
         self.0.port.clone().map(Port)
+    }
+
+    /// What is left of the nut's way when the flare is clamped, on a tube with this wall; None where the port is not
+    /// recorded or one of the lengths is not known. What is not above zero clamps nothing, however tight it feels.
+    ///
+    /// Raises `InputError` (OUT_OF_RANGE and the codes of `read_length`), `QuantityError` for a bare number.
+    ///
+    /// >>> import linewright as lw
+    /// >>> nut = lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned", thread_length="11 mm", lead="0 mm")
+    /// >>> port = lw.Port("M10x1", "inverted-45", thread_depth="9.5 mm", seat_depth="10 mm")
+    /// >>> margin = lw.End(nut, "double-45", port=port).clamp_margin("0.7 mm")
+    /// >>> print(margin.under_head, margin.beyond_thread)
+    /// 2.4 mm 0.9 mm
+    #[pyo3(signature = (wall, /))]
+    fn clamp_margin(&self, wall: &Bound<'_, PyAny>) -> PyResult<Option<ClampMargin>> {
+        let wall = quantity::length(wall, "wall")?;
+        error::call(|| Ok(self.0.clamp_margin(bounds::WALL.length(wall)?).map(ClampMargin::of)))
     }
 
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {

@@ -50,7 +50,7 @@ pub(crate) fn known(value: Option<&Bound<'_, PyAny>>) -> PyResult<Option<linewri
 }
 
 /// The thread in an argument that has to be one.
-fn given(value: &Bound<'_, PyAny>, field: &str) -> PyResult<linewright::Thread> {
+pub(crate) fn given(value: &Bound<'_, PyAny>, field: &str) -> PyResult<linewright::Thread> {
     if let Ok(thread) = value.cast::<Thread>() {
         return Ok(thread.get().0);
     }
@@ -287,13 +287,13 @@ impl Thread {
         self.own_limits()?.minor(py)
     }
 
-    /// The hole for tapping with a share of the full thread, 0.3 to 1. Full is the basic height; some tables count 3/4 of
-    /// the sharp triangle as full, and theirs is 5/6 of this one.
+    /// The hole for tapping with a share of the full thread, 0.3 to 1. Full is what drill charts count: 3/4 of the sharp
+    /// triangle at 60 degrees, so that the hole is d - share x 1.299 P; the thread's own height at 55 degrees.
     ///
     /// Raises `InputError`: NOT_A_NUMBER, OUT_OF_RANGE, NOT_KNOWN for a taper thread.
     ///
     /// >>> import linewright as lw
-    /// >>> print(lw.thread("M10x1").tap_drill(0.924))
+    /// >>> print(lw.thread("M10x1").tap_drill(0.77))
     /// 9 mm
     #[pyo3(signature = (share, /))]
     fn tap_drill(&self, share: &Bound<'_, PyAny>) -> PyResult<Length> {
@@ -301,15 +301,15 @@ impl Thread {
         error::call(|| self.0.tap_drill(share)).map(Length)
     }
 
-    /// The share of the full thread that a hole leaves, in the sense of `tap_drill`; above 1 for a hole below the basic
-    /// minor diameter, below 0 for one above the thread.
+    /// The share of the full thread that a hole leaves, in the sense of `tap_drill`; 5/6 for a hole of the basic
+    /// minor diameter at 60 degrees, below 0 for one above the thread.
     ///
     /// Raises `InputError` (NOT_KNOWN for a taper thread, OUT_OF_RANGE and the codes of `read_length`), `QuantityError`
     /// for a bare number.
     ///
     /// >>> import linewright as lw
     /// >>> round(lw.thread("M10x1").thread_share("9 mm"), 3)
-    /// 0.924
+    /// 0.77
     #[pyo3(signature = (hole, /))]
     fn thread_share(&self, hole: &Bound<'_, PyAny>) -> PyResult<f64> {
         let hole = quantity::length(hole, "hole")?;

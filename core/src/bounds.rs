@@ -62,6 +62,8 @@ pub const READING_ERROR: Bound =
 pub const PITCH: Bound = bound("pitch", 0.1, 10.0, "mm", "threads of the standards");
 /// Threads counted over one inch.
 pub const PER_INCH: Bound = bound("per_inch", 2.5, 120.0, "1", "threads of the standards");
+/// How far a count of threads per inch may be off.
+pub const COUNT_ERROR: Bound = bound("plus_minus", 0.01, 2.4, "1", "more is no count");
 /// Pitches measured over at once.
 pub const PITCHES: Bound = bound("pitches", 1.0, 100.0, "1", "a thread is no longer than that");
 /// What wear has taken off a thread's diameter.
@@ -96,8 +98,10 @@ pub const NET_SHORTENING: Bound = bound("net_shortening", 0.0, 50.0, "mm", "a fl
 pub const FLARE_DIAMETER: Bound = bound("diameter", 1.5, 100.0, "mm", "flares on small-bore tube");
 /// Depth of a port, to the end of its thread or to its seat.
 pub const PORT_DEPTH: Bound = bound("depth", 1.0, 200.0, "mm", "ports of small-bore lines");
-/// Length of a nut's thread, or of its unthreaded nose.
-pub const NUT_PART: Bound = bound("length", 0.0, 200.0, "mm", "nuts of small-bore lines");
+/// Length of a nut's thread.
+pub const NUT_THREAD: Bound = bound("thread_length", 0.5, 200.0, "mm", "nuts of small-bore lines");
+/// Length of a nut's unthreaded nose.
+pub const NUT_LEAD: Bound = bound("lead", 0.0, 200.0, "mm", "nuts of small-bore lines");
 /// Length added for safety.
 pub const CUT_SPARE: Bound = bound("cut_spare", 0.0, 200.0, "mm", "more is waste");
 /// Reserve for another try.

@@ -10,7 +10,8 @@ mod trial;
 pub use allowance::{Allowance, BUBBLE_ADDED_MM, DOUBLE_ADDED_MM, FlareForm, Stretch, Way, allowances};
 pub use sealing::{HoseEnd, SealedBy, Washers, washers};
 pub use standards::{
-    FlareSize, HEXAGONS, Hexagon, STANDARDS, Standard, USUAL_THREADS, UsualThread, flare_size, seats_of,
+    FlareSize, HEXAGONS, Hexagon, STANDARDS, Standard, USUAL_THREADS, UsualThread, flare_size,
+    known_diameters, seats_of,
 };
 pub use trial::{FlareTrial, slip};
 
@@ -82,7 +83,7 @@ impl Flare {
     /// # Errors
     /// `SINGLE_45_REFUSED` for a single 45 degree flare, `UNKNOWN_NAME` with the list of names.
     pub fn from_name(name: &str) -> Result<Flare, Error> {
-        if name.trim().eq_ignore_ascii_case("single-45") {
+        if name.trim().replace([' ', '_'], "-").eq_ignore_ascii_case("single-45") {
             let need = Value::text(Flare::Double45.name());
             return Err(Error::field(Code::Single45Refused, "flare", Value::text(name), need));
         }

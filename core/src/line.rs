@@ -17,7 +17,7 @@ use crate::bounds;
 use crate::error::Error;
 use crate::flare::{Flare, Seat};
 use crate::path::Path;
-use crate::problem::{Assumption, Problem, Side};
+use crate::problem::{Assumption, Part, Problem, Side};
 use crate::source::printable;
 use crate::thread::Thread;
 use crate::tube::Tube;
@@ -51,8 +51,12 @@ impl Port {
     /// # Errors
     /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
     pub fn with_depths(mut self, thread: Length, seat: Length) -> Result<Port, Error> {
-        self.thread_depth = Some(bounds::PORT_DEPTH.length(thread)?);
-        self.seat_depth = Some(bounds::PORT_DEPTH.length(seat)?);
+        let depth = |value: Length, name: &str| {
+            let depth = bounds::PORT_DEPTH.length(value);
+            depth.map_err(|error| error.at(Part::Field(name.to_owned())))
+        };
+        self.thread_depth = Some(depth(thread, "port_thread_depth")?);
+        self.seat_depth = Some(depth(seat, "seat_depth")?);
         Ok(self)
     }
 }

@@ -1,4 +1,5 @@
 /* Answers conformance cases from the standard input; see cases.h for their form. */
+#include "cases_flare.h"
 #include "cases_more.h"
 #include "cases_thread.h"
 
@@ -434,6 +435,7 @@ static lw_status run(void) {
         {"read_length", read_length}, {"read_angle", read_angle}, {"thread", thread}, {"bend", bend},
         {"tube", tube}, {"springback", springback}, {"path", path}, {"vertices", vertices}, {"plan", plan},
         {"read_rotation", read_rotation}, {"tolerance", tolerance}, {"place", place}, {"nut", nut}, {"tape", tape},
+        {"flare_form", flare_form}, {"flare_size", flare_size}, {"hose_end", hose_end}, {"washers", washers},
         {"clips", clips}, {"clips_to_buy", clips_to_buy}, {"flare_trial", flare_trial}, {"turn", turn},
         {"thread_form", thread_form}, {"limits", limits}, {"mate", mate}, {"stripping", stripping},
         {"identify", identify},

@@ -194,7 +194,7 @@ static lw_status read_measured(lw_measured *measured) {
         TRY(lw_measured_set_pitches(measured, (size_t)strtoul(value("pitches"), NULL, 10), length, plus_minus));
     }
     if (has("per_inch")) {
-        TRY(lw_measured_set_per_inch(measured, strtod(value("per_inch"), NULL)));
+        TRY(lw_measured_set_per_inch(measured, strtod(value("per_inch"), NULL), 0.0));
     }
     if (has("wear")) {
         TRY(lw_length_read(value("wear"), &length));

@@ -192,7 +192,7 @@ static void calls(void) {
     REFUSES("measured", lw_measured_new("external", NULL));
     REFUSES("measured", lw_measured_set_diameter(NULL, lw_mm(9.45), lw_mm(0.05)));
     REFUSES("measured", lw_measured_set_pitches(NULL, 10, lw_mm(10.58), lw_mm(0.05)));
-    REFUSES("measured", lw_measured_set_per_inch(NULL, 24.0));
+    REFUSES("measured", lw_measured_set_per_inch(NULL, 24.0, 0.0));
     REFUSES("measured", lw_measured_set_wear(NULL, lw_mm(0.1)));
     REFUSES("measured", lw_identify(NULL, threads, 1, &new_identification));
     REFUSES("threads", lw_identify(measured, NULL, 1, &new_identification));

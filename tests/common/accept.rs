@@ -1,5 +1,6 @@
 //! What a case gives to an operation, one struct for each; a key that is not here fails the file.
 
+use super::accept_flare::{self, AcceptFlare};
 use super::threads::Threads;
 use serde::Deserialize;
 use std::collections::BTreeMap;
@@ -25,6 +26,7 @@ pub enum Accept {
     ClipsToBuy(ClipsToBuy),
     FlareTrial(FlareTrial),
     Turn(Turn),
+    Flare(AcceptFlare),
     Threads(Threads),
 }
 
@@ -233,6 +235,9 @@ impl Accept {
             "clips_to_buy" => Accept::ClipsToBuy(of(accept)?),
             "flare_trial" => Accept::FlareTrial(of(accept)?),
             "turn" => Accept::Turn(of(accept)?),
+            name if accept_flare::OPERATIONS.contains(&name) => {
+                Accept::Flare(AcceptFlare::read(name, accept)?)
+            }
             other => return Err(format!("unknown operation {other}")),
         })
     }
@@ -269,6 +274,7 @@ impl Accept {
             Accept::FlareTrial(_) => &["net_shortening_mm"],
             Accept::Threads(threads) => threads.answer_keys(),
             Accept::Turn(_) => &["words", "clock", "inclinometer_deg"],
+            Accept::Flare(input) => input.answer_keys(),
             Accept::Vertices(_) => &["straights_mm", "angles_deg", "rotations_deg", "developed_length_mm"],
             Accept::Plan(_) => &[
                 "finished_length_mm",

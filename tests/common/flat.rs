@@ -104,6 +104,7 @@ fn lines(accept: &Accept) -> Vec<(String, String)> {
             put("rotation", &input.rotation);
             put("bend", &input.bend);
         }
+        Accept::Flare(input) => input.lines(&mut put),
         Accept::Vertices(input) => {
             let points: Vec<String> = input.points.iter().map(|point| point.join("|")).collect();
             put("points", &points.join(";"));

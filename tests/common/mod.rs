@@ -3,12 +3,14 @@
 #![allow(dead_code, reason = "every test target compiles this module and uses a part of it")]
 
 pub mod accept;
+pub mod accept_flare;
 pub mod answer;
 pub mod case;
 pub mod compare;
 pub mod flat;
 pub mod random;
 pub mod run;
+pub mod run_flare;
 pub mod sample;
 pub mod source;
 pub mod threads;

@@ -51,6 +51,7 @@ fn answer(accept: &Accept) -> Result<Vec<(&'static str, Value)>, Error> {
             Ok(vec![("net_shortening_mm", Value::mm(trial.net_shortening()))])
         }
         Accept::Turn(input) => turn_of(input),
+        Accept::Flare(input) => super::run_flare::answer(input),
         Accept::Threads(threads) => threads.run(),
     }
 }

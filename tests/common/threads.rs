@@ -221,7 +221,7 @@ fn identified(input: &Identify) -> Answer {
         measured = measured.with_pitches(count, value, plus_minus)?;
     }
     if let Some(count) = input.per_inch {
-        measured = measured.with_per_inch(ratio(count))?;
+        measured = measured.with_per_inch(ratio(count), None)?;
     }
     if let Some(text) = &input.wear {
         measured = measured.with_wear(read_length(text)?)?;

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+import case_flares
+
 CASES = Path(__file__).resolve().parents[1] / "cases"
 
 PATH = "legs* straights* outer_legs* od* bends* rotations* radius* making*"
@@ -46,6 +48,7 @@ OPERATIONS = {
     "clips": ("path spacing from_end", "stations_mm"),
     "clips_to_buy": ("needed reusable", "buy spares"),
     "flare_trial": ("before after", "net_shortening_mm"),
+    **case_flares.OPERATIONS,
     "turn": ("rotation bend", "words clock inclinometer_deg"),
     "vertices": ("points radius*", "straights_mm angles_deg rotations_deg developed_length_mm"),
     "plan": (

@@ -16,6 +16,7 @@ TEXTS += ["unknown", "M", "Mx", "M1x1", "M999.999x0.001", "x" * 100_000, "½ in"
 OTHERS = [None, b"1 mm", [], {}, object(), [[]], ["1 mm"] * 3, [float("nan")] * 3, np.array([]), np.zeros((2, 2, 2))]
 OTHERS += [["1 mm"] * 20_000, ["0 deg"] * 20_000, [["0 mm"] * 3] * 20_000, lw.mm(1e308), lw.mm(-1), lw.deg(1e308)]
 OTHERS += [iter([]), (x for x in ["1 mm", None]), [None], [("90 deg", "86 deg", "1 deg")], [("1 deg",)], lw, lw.Tube]
+BY_STRETCH = ("stick_out", "net_shortening")
 BAD = [*NUMBERS, *map(np.float64, NUMBERS[:6]), *TEXTS, *OTHERS]
 
 
@@ -73,6 +74,25 @@ def calls(line, bench, plan, fields):
         *[(lw.mate("3/8-24", "M10x1").engaged_share, ["6 mm"], {}), (lw.threads().__getitem__, ["pitch_mm"], {})],
         *[(lw.Table, [[(name, kind, [None])]], {}) for name, kind in (("a", "text"), ("b", "number"), ("c", "count"))],
         (lambda *cells: lw.Table([("a", "number", cells)]), [1.5, 2.5], {}),
+        *flare_calls(end),
+    ]
+
+
+def flare_calls(end):
+    tube, margin = {"od": "3/16 in", "wall": "0.028 in"}, {"under_head": "2.4 mm", "beyond_thread": "0.9 mm", "engaged": "8.6 mm"}
+    nut = {"length": "17 mm", "bore": "5 mm", "nose": "coned", "thread_length": "11 mm", "lead": "1 mm"}
+    return [
+        *[(lw.Nut, ["M10x1"], nut), (lw.Port, ["M10x1"], {"thread_depth": "9.5 mm", "seat_depth": "10 mm"})],
+        *[(end.clamp_margin, ["0.7 mm"], {}), (lw.ClampMargin, [], margin)],
+        (lw.ClampMargin(**margin).threads_showing, ["1 mm"], {}),
+        (lw.FlareForm, ["double-45"], {**tube, "diameter": "6.9 mm"}),
+        *[(getattr(lw.FlareForm("double-45", **tube, diameter="6.9 mm"), of), ["uniaxial"], {}) for of in BY_STRETCH],
+        (lw.flare_allowances, ["double-45"], {**tube, "diameters": ["6.7 mm", "7.1 mm"], "before": "9 mm", "after": "8 mm"}),
+        (lw.flare_thickness_at_least, ["bubble"], {"wall": "0.7 mm"}),
+        *[(lw.flare_size, ["double-45", "3/16 in"], {}), (lw.seats_of_thread, ["M10x1", "3/16 in"], {})],
+        *[(of_end, ["banjo"], {}) for of_end in (lw.hose_end_sealed_by, lw.hose_end_washers)],
+        *[(lw.hose_end_check, ["banjo", 2], {}), (lw.washers, [[("banjo", "M10x1")]], {})],
+        (lambda end, thread: lw.washers([(end, thread)]), ["banjo", "M10x1"], {}),
     ]
 
 

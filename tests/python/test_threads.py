@@ -133,7 +133,8 @@ def test_the_form_follows_from_diameter_and_pitch():
 def test_a_hole_and_its_share_of_the_thread_belong_together():
     thread = lw.thread("M10x1")
     hole = thread.tap_drill(0.75)
-    assert close(hole, 10 - 2 * 0.75 * 5 / 8 * math.sqrt(3) / 2)
+    # Drill charts: d - share x 1.299 P, where 1.299 is 3/2 of sqrt(3)/2.
+    assert close(hole, 10 - 0.75 * 1.5 * math.sqrt(3) / 2)
     assert thread.thread_share(hole) == pytest.approx(0.75, abs=1e-12)
     assert thread.thread_share("11 mm") < 0 and thread.thread_share("8.5 mm") > 1
     raises("OUT_OF_RANGE", thread.tap_drill, 75)

@@ -44,6 +44,21 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
         *[*plan.loading, *plan.tape_checks, *plan.turn_checks, plan.hand_check, *plan.changes(other), loop_of_hand],
         *[line.path.end_place, line.path.extent("3/16 in"), cut, clips, *clips.clips, *lw.clip_rules()],
         *[bad.check().line.plan(bench), *lw.CODES.values(), *lw.LineDraft.fields(), lw.LineDraft().check()],
+        *flare_values(),
+    ]
+
+
+def flare_values() -> list[object]:
+    nut = lw.Nut("M10x1", length="17 mm", bore="5 mm", nose="coned", thread_length="11 mm", lead="0 mm")
+    port = lw.Port("M10x1", "inverted-45", thread_depth="9.5 mm", seat_depth="10 mm")
+    end = lw.End(nut, "double-45", port=port)
+    tube = {"od": "3/16 in", "wall": "0.028 in"}
+    allowances = lw.flare_allowances("double-45", **tube, before="200 mm", after="198 mm")
+    assert len(allowances) == 3
+    return [
+        *[end, nut, port, end.clamp_margin("0.7 mm"), *allowances, lw.flare_size("double-45", "3/16 in")],
+        *[lw.FlareForm(flare, **tube, diameter="7 mm") for flare in ("double-45", "bubble")],
+        *[*lw.flare_standards(), *lw.usual_threads(), *lw.hexagons(), *lw.washers([("banjo", "3/8-24 UNF-2A")])],
     ]
 
 

@@ -120,6 +120,7 @@ fn all_checks_hold(name: &str, least: usize) -> Outcome {
 #[test]
 fn null_is_refused_by_name() -> Outcome {
     all_checks_hold("null", 500)?;
+    all_checks_hold("null_flare", 180)?;
     all_checks_hold("null_more", 350)?;
     all_checks_hold("null_thread", 350)
 }
@@ -132,6 +133,11 @@ fn bad_input_is_refused_and_outputs_are_kept() -> Outcome {
 #[test]
 fn a_single_line_has_what_it_needs() -> Outcome {
     all_checks_hold("line", 280)
+}
+
+#[test]
+fn flares_ports_and_hose_ends_are_answered() -> Outcome {
+    all_checks_hold("flare", 500)
 }
 
 #[test]

@@ -34,10 +34,12 @@ fn designation() -> impl Strategy<Value = String> {
                 (whole, 0) => format!("{whole}"),
                 (whole, part) => format!("{whole} {part}/64"),
             };
-            // Whole numbers with fine threads are number sizes, and mean something else.
+            // Whole numbers with fine threads are number sizes, and what could be a pipe thread must name its series.
             let is_number = part == 0 && count >= 80;
             let pitch_fits = count * parts >= 64 * 2 * 4;
-            (!is_number && pitch_fits).then(|| format!("{size}-{}{class}", f64::from(count) / 2.0))
+            let is_pipe = class.is_empty() && parts % 4 == 0 && [22, 23, 28, 36, 38, 54, 56].contains(&count);
+            (!is_number && pitch_fits && !is_pipe)
+                .then(|| format!("{size}-{}{class}", f64::from(count) / 2.0))
         },
     );
     let pipe = prop::sample::select(vec![
@@ -284,8 +286,9 @@ fn what_was_not_measured_or_fits_nothing_says_so() -> Outcome<()> {
     let found = identify(&odd, &list)?;
     assert!(found.candidates.is_empty() && found.nearest.is_some() && found.next().is_none());
     assert!(found.advice().contains("measure again"));
-    let alone =
-        Measured::new(ThreadSide::External).with_diameter(mm(9.95), mm(0.02))?.with_per_inch(ratio(25.4))?;
+    let alone = Measured::new(ThreadSide::External)
+        .with_diameter(mm(9.95), mm(0.02))?
+        .with_per_inch(ratio(25.4), None)?;
     let found = identify(&alone, &[Thread::read("M10x1")?, Thread::read("M12x1.75")?])?;
     assert!(found.candidates.len() == 1 && found.advice().contains("not in the list"));
     assert!(Measured::new(ThreadSide::External).with_diameter(mm(9.95), mm(0.0)).is_err());

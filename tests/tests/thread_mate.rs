@@ -77,8 +77,13 @@ fn pairs_computed_apart_agree() -> Outcome {
         let female = pair.female().limits(ThreadSide::Internal)?;
         let [major, minor] = [female.major.min, female.minor.min].map(|d| d.map_or(f64::NAN, to_mm));
         let heights = [to_mm(pair.female().height()), (major - minor) / 2.0];
+        // Of sizes that do not start the table gives an overlap too, and lengths of nothing.
+        let all_start = pair.starts() == Starts::Always;
         for (overlap, table) in [pair.overlap_best(), pair.overlap_worst()].iter().zip(&row[2..4]) {
             let table: f64 = table.parse()?;
+            if !all_start {
+                continue;
+            }
             let near = heights.iter().any(|height| (100.0 * to_mm(*overlap) / height - table).abs() < 0.75);
             assert!(near, "{} in {}: {} for {table}", row[0], row[1], to_mm(*overlap));
         }
@@ -123,33 +128,66 @@ fn the_dangerous_lookalikes_come_out_of_the_computation() -> Outcome {
     Ok(())
 }
 
-/// The whole list against itself: what is reported is what the definition says, pair by pair, and nothing else.
+/// Sizes of a metric thread between its limits: 0 is the tightest, 1 the loosest.
+fn sized(thread: &Thread, side: ThreadSide, at: f64) -> Result<Profile, Box<dyn Error>> {
+    let limits = thread.limits(side)?;
+    let between = |span: linewright::thread::Span| {
+        let (min, max) = (span.min.map_or(f64::NAN, to_mm), span.max.map_or(f64::NAN, to_mm));
+        mm(if side == ThreadSide::External { max - (max - min) * at } else { min + (max - min) * at })
+    };
+    Ok(Profile {
+        pitch: thread.pitch(),
+        half_angle: thread.half_angle(),
+        major: between(limits.major),
+        pitch_diameter: between(limits.pitch_diameter),
+        minor: between(limits.minor),
+        taper: thread.taper(),
+    })
+}
+
+/// The whole list against itself. Metric threads are tried at forty sizes between tightest and loosest: where one turns in
+/// by three turns and has less than half of a 6 mm thread, the search must have the pair. What it has besides turns in too.
 #[test]
 fn the_search_finds_every_lookalike_and_nothing_else() -> Outcome {
     let list = list();
     let found = lookalikes(&list);
-    let mut counted = 0;
-    for male in &list {
-        for female in &list {
-            let Ok(pair) = Mating::new(male, female) else { continue };
-            let turns_in = pair.turns().iter().any(|turns| turns.is_none_or(|turns| turns >= 3.0));
-            let reached = pair.lengths()[0].map_or(6.0, |length| to_mm(length).min(6.0)) / 6.0;
-            let holds = reached * to_mm(pair.overlap_worst()).max(0.0) / to_mm(female.height());
-            let expected = !pair.is_same()
-                && to_mm(pair.overlap_best()) > 0.0
-                && pair.starts() != Starts::Never
-                && turns_in
-                && holds < 0.5;
-            assert_eq!(expected, found.contains(&pair), "{}", pair.verdict());
-            counted += usize::from(expected);
+    let has = |male: &Thread, female: &Thread| {
+        found.iter().any(|pair| pair.male() == *male && pair.female() == *female)
+    };
+    let metric: Vec<&Thread> = list.iter().filter(|thread| thread.family().name() == "metric").collect();
+    let mut dangerous = 0;
+    for male in &metric {
+        for female in &metric {
+            let mut is_dangerous = false;
+            for step in 0..=40 {
+                let at = f64::from(step) / 40.0;
+                let pair = sized(male, ThreadSide::External, at)?.into_female(&sized(
+                    female,
+                    ThreadSide::Internal,
+                    at,
+                )?);
+                let by_hand = pair.starts && pair.turns.is_none_or(|turns| turns >= 3.0);
+                let reach = pair.length.map_or(1.0, |length| (to_mm(length) / 6.0).min(1.0));
+                let share = to_mm(pair.overlap) / to_mm(female.height()) * reach;
+                is_dangerous |= by_hand && share > 0.0 && share < 0.5 && male != female;
+            }
+            dangerous += usize::from(is_dangerous);
+            assert!(!is_dangerous || has(male, female), "{male} in {female} is not found");
         }
     }
-    println!("{counted} look-alike pairs among {} threads", list.len());
-    for pair in found.iter().take(30) {
-        println!("{}", pair.verdict());
+    println!(
+        "{} look-alike pairs among {} threads, {dangerous} of sampled metric ones",
+        found.len(),
+        list.len()
+    );
+    for pair in &found {
+        let turns_in = pair.turns().iter().any(|turns| turns.is_none_or(|turns| turns >= 3.0));
+        assert!(turns_in && !pair.is_same() && pair.starts() != Starts::Never, "{}", pair.verdict());
+        assert!(to_mm(pair.overlap_best()) > 0.0 && pair.share_worst().value < 1.0, "{}", pair.verdict());
     }
-    assert_eq!(counted, found.len());
-    assert!(found.len() > 20);
+    // A parallel pipe thread in the parallel one for taper threads holds on most of its height: wrong, but no look-alike.
+    assert!(!has(&Thread::read("G1/8")?, &Thread::read("Rp 1/8")?));
+    assert!(dangerous > 10 && found.len() > 100);
     Ok(())
 }
 
@@ -197,9 +235,9 @@ fn a_taper_thread_goes_hand_tight_as_far_as_its_standard_says() -> Outcome {
     }
     assert!(mate("R 1/8", "Rp 1/8")?.is_same() && mate("R 1/8", "Rc 1/8")?.is_same());
     assert!(!mate("R 1/8", "G1/8")?.is_same() && !mate("R 1/8", "Rp 1/4")?.is_same());
-    // Taper outside, parallel inside: 4.0 mm from tip to gauge plane at basic size, 0.9 either way on both parts.
+    // Taper outside, parallel inside: 4.0 mm from tip to gauge plane at basic size, 0.9 either way outside, 1.1 inside.
     let [tight, loose] = mate("R 1/8", "Rp 1/8")?.lengths().map(|length| length.map_or(f64::NAN, to_mm));
-    assert!((tight - 2.2).abs() < 1e-9 && (loose - 5.8).abs() < 1e-9, "{tight} to {loose}");
+    assert!((tight - 2.0).abs() < 1e-9 && (loose - 6.0).abs() < 1e-9, "{tight} to {loose}");
     Ok(())
 }
 

@@ -185,6 +185,10 @@ const B1_1_SEEN: &[(&str, &str)] = &[
     ("1/4-20 UNC 2B minor_min 1", FOUR_PLACES),
     ("1/4-20 UNC 3B minor_min 1", FOUR_PLACES),
     ("1/4-20 UNC 2B pitch_max 1", "test value of a program that rounds once at the end"),
+    (
+        "2 1/2-14 UNS 2B minor_max 2",
+        "2.43849: 2.438 at once, 2.439 by way of four places, as other printed rows (10-24, 1 3/4-5) want it",
+    ),
     ("15/16-12 UN 2A pitch_min 7", OLD_TABLE),
     ("15/16-12 UN 2B pitch_max 7", OLD_TABLE),
     ("15/16-12 UN 3A pitch_min 7", OLD_TABLE),
@@ -266,7 +270,8 @@ fn limits_of_unified_threads_agree_with_those_computed_apart() -> Outcome {
         }
     }
     assert!(rows.len() > 200);
-    settle(found, &[]);
+    // Rounded from four places, .8135; printed charts do so (10-24 has .156 and 1 3/4-5 has 1.568 there).
+    settle(found, &[("7/8-14 2B minor_max", "three places rounded from four, as charts print it")]);
     Ok(())
 }
 

@@ -69,12 +69,18 @@ pub extern "C" fn lw_measured_set_pitches(
     change(measured, |measured| measured.with_pitches(count, length.into(), plus_minus.into()))
 }
 
-/// Records threads counted per inch, which may be off by a half either way.
+/// Records threads counted per inch, and how far the count may be off either way; 0 for half a thread over 8 mm, which is
+/// 1.6.
 ///
 /// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
 #[unsafe(no_mangle)]
-pub extern "C" fn lw_measured_set_per_inch(measured: Option<&mut lw_measured>, per_inch: f64) -> lw_status {
-    change(measured, |measured| measured.with_per_inch(ratio(per_inch)))
+pub extern "C" fn lw_measured_set_per_inch(
+    measured: Option<&mut lw_measured>,
+    per_inch: f64,
+    plus_minus: f64,
+) -> lw_status {
+    let error = (plus_minus != 0.0).then(|| ratio(plus_minus));
+    change(measured, |measured| measured.with_per_inch(ratio(per_inch), error))
 }
 
 /// Records the most that wear can have taken; 0.1 mm where nobody says.

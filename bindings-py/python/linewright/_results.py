@@ -163,3 +163,63 @@ class Stripping(NamedTuple):
     external_mm2: tuple[float, float]
     internal_mm2: tuple[float, float]
     share: tuple[float, float]
+
+
+class Allowance(NamedTuple):
+    """What one way says about the tube that a flare takes; None where it says nothing.
+
+    `way` is "test piece", "geometry" or "rule". `stick_out` is the tube that must stand out before forming, `net_shortening`
+    how much shorter the tube gets, both least and most; `cut_allowance` is shortening and spare together. `source` is the
+    text with its place and how it was checked, `checked` the last of these alone.
+    """
+
+    way: str
+    stick_out: tuple[Length, Length] | None
+    net_shortening: tuple[Length, Length] | None
+    cut_allowance: Length | None
+    source: str
+    checked: str
+
+
+class FlareSize(NamedTuple):
+    """Smallest and largest diameter of a finished flare, the thickest wall they are for, and where they were read."""
+
+    least: Length
+    most: Length
+    wall_most: Length
+    source: str
+    checked: str
+
+
+class FlareStandard(NamedTuple):
+    """A standard by its number and edition, what it covers, and how that was checked."""
+
+    name: str
+    covers: str
+    checked: str
+
+
+class UsualThread(NamedTuple):
+    """A thread that goes with a seat and a tube by a standard, and how that was checked."""
+
+    standard: str
+    seat: str
+    od: Length
+    designation: str
+    checked: str
+
+
+class Hexagon(NamedTuple):
+    """A hexagon that is met on something, across its flats, and how that was checked."""
+
+    on: str
+    across_flats: Length
+    checked: str
+
+
+class Washers(NamedTuple):
+    """Washers to buy for one thread: what the joints need, and spares."""
+
+    thread: Thread
+    needed: int
+    spares: int

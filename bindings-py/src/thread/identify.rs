@@ -115,7 +115,7 @@ impl Pitch {
     fn of(self, measured: Measured) -> Result<Measured, Error> {
         match self {
             Pitch::Over(count, (value, plus_minus)) => measured.with_pitches(count, value, plus_minus),
-            Pitch::PerInch(count) => measured.with_per_inch(ratio(count)),
+            Pitch::PerInch(count) => measured.with_per_inch(ratio(count), None),
         }
     }
 }

@@ -65,7 +65,7 @@ pub static TABLE: &[CodeRow] = &[
         "THREAD_AMBIGUOUS",
         Lift::Fact,
         Locks::Line,
-        "a thread is named without its pitch",
+        "a thread is named without its pitch, or without its family",
         "measuring ten pitches and writing diameter and pitch",
     ),
     stop(
@@ -405,7 +405,7 @@ pub static TABLE: &[CodeRow] = &[
         "CLAMP_MARGIN_NONE",
         Lift::Fact,
         Locks::Line,
-        "the nut comes to its end before it clamps the flare",
+        "the nut comes to its end before it clamps the flare, or holds on hardly any thread",
         "a nut of the right length, or measuring port and nut again",
     ),
     tell(

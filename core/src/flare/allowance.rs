@@ -63,6 +63,14 @@ impl Stretch {
         }
     }
 
+    /// The assumption of a name.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Stretch, Error> {
+        super::by_name(name, "stretch", &Stretch::ALL.map(|stretch| (stretch.name(), stretch)))
+    }
+
     /// Tube used for a unit of finished length at a radius that is `ratio` times the tube's.
     fn used(self, ratio: f64) -> f64 {
         match self {
@@ -234,23 +242,25 @@ pub struct Allowance {
 
 /// Length to add for a bubble flare: the one public figure seen. Another manual gives 12 to 14 mm at the ends.
 pub const BUBBLE_ADDED_MM: f64 = 3.2;
+/// Outside diameters that the two figures are given for: 4.75 mm and 3/16 in.
+const RULE_OD_MM: std::ops::RangeInclusive<f64> = 4.7..=4.8;
 /// Tube added for a double flare on 3/16 in tube, shortening and spare together: common practice, no source. It is above
 /// every stick-out and shortening that the geometry gives for that tube.
 pub const DOUBLE_ADDED_MM: f64 = 5.0;
 
 /// Every way to the allowance of a flare, the one that wins first: the test piece, where there is one.
 ///
-/// The geometry is given for the diameters of `sizes`, which come from [`super::flare_size`] or from the user's own part.
+/// The geometry is given for the diameters of `sizes`, which come from [`super::known_diameters`] or from the user's own
+/// part.
 ///
 /// # Errors
-/// As [`FlareForm::new`], except that a form without geometry only loses that way.
+/// As [`FlareForm::new`], except that a form without geometry, or without a diameter, only loses that way.
 ///
 /// ```
-/// use linewright::flare::{Flare, allowances, flare_size};
+/// use linewright::flare::{Flare, allowances, known_diameters};
 /// use linewright::units::{inch, to_mm};
 /// let (od, wall) = (inch(3.0 / 16.0), inch(0.028));
-/// let size = flare_size(Flare::Double45, od).unwrap();
-/// let ways = allowances(Flare::Double45, od, wall, Some([size.least, size.most]), None)?;
+/// let ways = allowances(Flare::Double45, od, wall, known_diameters(Flare::Double45, od, wall), None)?;
 /// let rule = ways.iter().find_map(|way| way.cut_allowance).unwrap();
 /// let most = ways.iter().find_map(|way| way.stick_out).unwrap()[1];
 /// assert!(to_mm(rule) > to_mm(most));
@@ -263,6 +273,7 @@ pub fn allowances(
     sizes: Option<[Length; 2]>,
     trial: Option<&FlareTrial>,
 ) -> Result<Vec<Allowance>, Error> {
+    let (od, wall) = (bounds::OD.length(od)?, bounds::WALL.length(wall)?);
     let mut ways = Vec::new();
     if let Some(trial) = trial {
         let net = trial.net_shortening();
@@ -295,8 +306,13 @@ pub fn allowances(
             source: Source::new(what, "", Checked::Computed),
         });
     }
+    // Both figures are known for brake tube of 4.75 mm and 3/16 in alone; on a larger one they can be short.
+    let is_brake_tube = RULE_OD_MM.contains(&to_mm(od));
     let rule = match flare {
-        Flare::Double45 => Some((DOUBLE_ADDED_MM, Source::common_practice())),
+        _ if !is_brake_tube => None,
+        Flare::Double45 => {
+            Some((DOUBLE_ADDED_MM, Source::new("", "for 3/16 in tube", Checked::CommonPractice)))
+        }
         Flare::Bubble => {
             let text = "one maker's manual; another gives 12 to 14 mm";
             Some((BUBBLE_ADDED_MM, Source::new(text, "length to add for each flare", Checked::Seen)))

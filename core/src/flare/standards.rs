@@ -23,6 +23,8 @@ const DOUBLE_45: [(f64, f64, f64, f64); 4] =
     [(3.18, 5.0, 5.4, 0.63), (4.76, 6.7, 7.1, 0.71), (6.35, 8.7, 9.1, 0.83), (7.94, 10.4, 10.8, 0.89)];
 /// Tube diameters within this are the same size; the table prints two decimals.
 const SAME_OD_MM: f64 = 0.02;
+/// The table prints walls with two decimals too: 0.71 mm stands for 0.028 in, which is 0.7112 mm.
+const SAME_WALL_MM: f64 = 0.005;
 
 /// Diameter of a finished flare on a tube; None where no public text was seen. Only double 45 degree flares on inch
 /// tube are known (an article that quotes SAE J533-2024).
@@ -42,6 +44,23 @@ pub fn flare_size(flare: Flare, od: Length) -> Option<FlareSize> {
             Checked::SecondHand,
         ),
     })
+}
+
+/// Smallest and largest diameter of a finished flare on a tube of this wall; None where no public text was seen, and for
+/// a wall thicker than its figures are for.
+///
+/// ```
+/// use linewright::flare::{Flare, known_diameters};
+/// use linewright::units::{inch, mm};
+/// let od = inch(3.0 / 16.0);
+/// assert_eq!(known_diameters(Flare::Double45, od, mm(0.71)), Some([mm(6.7), mm(7.1)]));
+/// assert_eq!(known_diameters(Flare::Double45, od, mm(0.9)), None);
+/// ```
+#[must_use]
+pub fn known_diameters(flare: Flare, od: Length, wall: Length) -> Option<[Length; 2]> {
+    flare_size(flare, od)
+        .filter(|size| to_mm(wall) <= to_mm(size.wall_most) + SAME_WALL_MM)
+        .map(|size| [size.least, size.most])
 }
 
 /// What a standard covers, as far as a public text shows it. None of these texts was opened in full.

@@ -51,3 +51,40 @@ fn a_slip_of_tenths_is_told() {
     assert!(slipped.why.contains("0.3 mm"));
     assert!(slip(mm(2.4), mm(f64::NAN)).is_err());
 }
+
+#[test]
+fn names_of_assumptions_lead_back_and_a_thick_wall_has_no_known_diameter() {
+    use crate::units::{inch, mm};
+    for stretch in Stretch::ALL {
+        assert_eq!(Stretch::from_name(stretch.name()).unwrap(), stretch);
+    }
+    assert_eq!(Stretch::from_name("rubber").unwrap_err().code(), Code::UnknownName);
+    // Of the table's walls each stands for inches: 0.028 in is printed 0.71 and 0.035 in 0.89.
+    for (od, wall, least) in [(0.1875, 0.028, 6.7), (0.3125, 0.035, 10.4)] {
+        let found = known_diameters(Flare::Double45, inch(od), inch(wall)).unwrap();
+        assert_eq!(found[0], mm(least));
+        assert_eq!(known_diameters(Flare::Double45, inch(od), inch(wall + 0.007)), None);
+    }
+    assert_eq!(known_diameters(Flare::Bubble, inch(0.1875), inch(0.028)), None);
+}
+
+#[test]
+fn a_tube_that_cannot_be_has_no_allowance_by_any_way() {
+    use crate::units::mm;
+    for (od, wall, code) in [
+        (f64::NAN, 0.7, Code::NotANumber),
+        (4.76, f64::INFINITY, Code::NotANumber),
+        (-4.76, 0.7, Code::OutOfRange),
+        (4.76, 0.0, Code::OutOfRange),
+    ] {
+        for flare in Flare::ALL {
+            let refused = allowances(flare, mm(od), mm(wall), None, None).unwrap_err();
+            assert_eq!(refused.code(), code, "{} {od} {wall}", flare.name());
+        }
+    }
+    // What is usual for one size of tube says so, and is not given for another.
+    let ways = allowances(Flare::Double45, mm(4.7625), mm(0.7), None, None).unwrap();
+    assert_eq!(ways[0].source.to_string(), "for 3/16 in tube, common practice, no source");
+    assert!(allowances(Flare::Double45, mm(9.525), mm(0.9), None, None).unwrap().is_empty());
+    assert!(allowances(Flare::Bubble, mm(10.0), mm(0.9), None, None).unwrap().is_empty());
+}

@@ -1,24 +1,35 @@
-//! Whether a nut clamps its flare before it comes to its own end.
+//! Whether a nut clamps its flare before it comes to its own end, and on how much thread.
 //!
-//! Depths count from the face that the nut's head comes to. With the flare on its seat, the tip of the nut stands at the
-//! seat less the thickness of the flare. Two things can end the nut's way before that: its head reaches the face, or its
-//! thread reaches the end of the port's. Either feels tight and clamps nothing.
+//! Depths count from the face that the nut's head comes to. With the flare on its seat, the place of the nose that presses
+//! on it stands at the middle of the seat less the thickness of the flare. Two things can end the nut's way before that: its
+//! head reaches the face, or its thread reaches the end of the port's. Either feels tight and clamps nothing. And a nut that
+//! clamps may still have hardly any thread in the port.
+//!
+//! The nut is taken to press on the flare opposite the middle of the seat; one that touches it elsewhere shifts all three
+//! figures by as much. A sleeve nut goes over its port and is not computed.
 
 use super::{End, Nut, Port};
+use crate::flare::Flare;
 use crate::units::{Length, mm, to_mm};
 
-/// What is left when the flare is clamped; both must be above zero. With the least thickness that the flare can have, so
-/// neither is overstated.
+/// What is left when the flare is clamped; all three must be more than the depths can be off.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ClampMargin {
     /// Between the nut's head and the port's face: threads that show, times the pitch.
     pub under_head: Length,
     /// Full thread of the port beyond the nut's first thread.
     pub beyond_thread: Length,
+    /// Thread of the nut that is in the thread of the port; below zero where they do not reach each other.
+    pub engaged: Length,
 }
 
 impl ClampMargin {
-    /// The smaller of the two.
+    /// What a depth measured with a caliper may be off (ours, no source).
+    pub const DEPTH_ERROR_MM: f64 = 0.2;
+    /// Turns that a nut must have in its port: several full turns by fingers (common practice, no source).
+    pub const TURNS: f64 = 3.0;
+
+    /// The smaller of the first two.
     #[must_use]
     pub fn least(&self) -> Length {
         if to_mm(self.under_head) < to_mm(self.beyond_thread) { self.under_head } else { self.beyond_thread }
@@ -30,18 +41,29 @@ impl ClampMargin {
         to_mm(self.under_head) / to_mm(pitch)
     }
 
+    /// Turns of thread that hold.
+    #[must_use]
+    pub fn turns(&self, pitch: Length) -> f64 {
+        to_mm(self.engaged) / to_mm(pitch)
+    }
+
     fn of(nut: &Nut, port: &Port, flare_thickness: Length) -> Option<ClampMargin> {
         let (thread, lead) = (to_mm(nut.thread_length()?), to_mm(nut.lead()?));
+        let depth = to_mm(port.thread_depth?);
         let tip = to_mm(port.seat_depth?) - to_mm(flare_thickness);
+        // The nut's thread lies between these depths, the port's between 0 and its own.
+        let (front, back) = (tip - lead, tip - lead - thread);
         Some(ClampMargin {
-            under_head: mm(thread + lead - tip),
-            beyond_thread: mm(to_mm(port.thread_depth?) - (tip - lead)),
+            under_head: mm(-back),
+            beyond_thread: mm(depth - front),
+            engaged: mm(front.min(depth) - back.max(0.0)),
         })
     }
 }
 
 impl End {
-    /// The margin of this end on a tube with this wall; None where the port is not recorded or a length is not known.
+    /// The margin of this end on a tube with this wall; None where the port is not recorded or a length is not known, and for
+    /// a 37 degree flare, whose nut goes over its port.
     ///
     /// ```
     /// use linewright::units::{mm, to_mm};
@@ -51,12 +73,16 @@ impl End {
     /// let port = Port::new("tee", nut.thread(), Some(Seat::Inverted45)).with_depths(mm(9.5), mm(10.0))?;
     /// let end = End { port: Some(port), ..End::new(nut, Flare::Double45) };
     /// let margin = end.clamp_margin(mm(0.7)).unwrap();
-    /// // The tip stands at 10 - 2 x 0.7 = 8.6: 11 - 8.6 under the head, 9.5 - 8.6 of thread beyond.
+    /// // The nose presses at 10 - 2 x 0.7 = 8.6: 11 - 8.6 under the head, 9.5 - 8.6 of thread beyond, 8.6 in thread.
     /// assert!((to_mm(margin.under_head) - 2.4).abs() < 1e-9 && (to_mm(margin.beyond_thread) - 0.9).abs() < 1e-9);
+    /// assert!((to_mm(margin.engaged) - 8.6).abs() < 1e-9);
     /// # Ok::<(), linewright::Error>(())
     /// ```
     #[must_use]
     pub fn clamp_margin(&self, wall: Length) -> Option<ClampMargin> {
+        if self.flare == Flare::Single37 {
+            return None;
+        }
         ClampMargin::of(&self.nut, self.port.as_ref()?, self.flare.thickness_at_least(wall))
     }
 }

@@ -42,16 +42,18 @@ impl Nut {
         Ok(self)
     }
 
-    /// With the length of its thread, from under its head toward the nose, and of the unthreaded lead in front of it: 0 where
-    /// the thread runs to the nose.
+    /// With the length of its thread, from under its head toward the nose, and from there to where the nose presses on the
+    /// flare: 0 where the thread runs that far.
     ///
     /// # Errors
     /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, and where both together are longer than the nut.
     pub fn with_thread_length(mut self, thread_length: Length, lead: Length) -> Result<Nut, Error> {
-        let thread_length = bounds::NUT_PART.length(thread_length)?;
-        let lead = bounds::NUT_PART.length(lead)?;
+        let part = |name: &str| Part::Field(name.to_owned());
+        let thread_length =
+            bounds::NUT_THREAD.length(thread_length).map_err(|error| error.at(part("nut_thread_length")))?;
+        let lead = bounds::NUT_LEAD.length(lead).map_err(|error| error.at(part("nut_lead")))?;
         if to_mm(thread_length) + to_mm(lead) > to_mm(self.length) {
-            return Err(Problem::new(Code::OutOfRange, Part::Field("thread_length".to_owned()))
+            return Err(Problem::new(Code::OutOfRange, part("nut_thread_length"))
                 .got(Value::Length(thread_length + lead))
                 .need(Value::text(format!(
                     "thread and lead no longer than the nut, {}",

@@ -180,7 +180,8 @@ impl Reader<'_> {
         let given = given || depths.is_some();
         let mut port = given.then(|| Port::new(port_name, port_thread, seat));
         if let (Some(known), Some((thread, seat))) = (&port, depths) {
-            port = self.keep(&name("port_thread_depth"), known.clone().with_depths(thread, seat));
+            let deep = known.clone().with_depths(thread, seat);
+            port = deep.map_err(|error| self.push_named(&name, error)).ok();
         }
         let loaded = self.list(&name("loaded"), |typed| Ok(loaded_part(typed)));
         let holes = self.lengths(&name("holes"));
@@ -221,14 +222,16 @@ impl Reader<'_> {
             Some((thread, lead)) => nut.with_thread_length(thread, lead),
             None => Ok(nut),
         });
-        nut.map_err(|error| {
-            let field = match &error.problem().part {
-                Part::Field(field) => name(field),
-                other => other.to_string(),
-            };
-            self.problems.push(error.at(Part::Field(field)).into_problem());
-        })
-        .ok()
+        nut.map_err(|error| self.push_named(name, error)).ok()
+    }
+
+    /// Keeps an error that names its field, under the name that the field has at this end.
+    fn push_named(&mut self, name: &impl Fn(&str) -> String, error: Error) {
+        let field = match &error.problem().part {
+            Part::Field(field) => name(field),
+            other => other.to_string(),
+        };
+        self.problems.push(error.at(Part::Field(field)).into_problem());
     }
 }
 

@@ -177,3 +177,18 @@ fn how_tight_a_curve_a_nut_follows() {
         None
     );
 }
+
+#[test]
+fn a_bad_depth_is_said_of_the_field_it_was_typed_into() {
+    let fields = ["a_nut_thread_length", "a_nut_lead", "a_port_thread_depth", "a_seat_depth"];
+    for bad in fields {
+        let mut draft = filled();
+        for field in fields {
+            draft.set(field, if field == bad { "900 mm" } else { "5 mm" }).unwrap();
+        }
+        assert!(ids(&draft).contains(&format!("OUT_OF_RANGE@field {bad}")), "{bad}: {:?}", ids(&draft));
+    }
+    let mut draft = filled();
+    draft.set("a_nut_thread_length", "16 mm").unwrap().set("a_nut_lead", "1.1 mm").unwrap();
+    assert!(ids(&draft).contains(&"OUT_OF_RANGE@field a_nut_thread_length".to_owned()));
+}

@@ -1,11 +1,11 @@
 //! Nut, flare and port of each end: whether they belong together. Not known is never taken for yes.
 
 use crate::code::Code;
-use crate::flare::Fit;
-use crate::line::{End, Line};
+use crate::flare::{Fit, Flare};
+use crate::line::{ClampMargin, End, Line};
 use crate::problem::{Part, Problem, Side, Value};
 use crate::thread::{Mating, Thread, ThreadSide, separate};
-use crate::units::{Length, to_mm};
+use crate::units::{Length, mm, to_mm};
 
 pub(super) fn check(line: &Line, problems: &mut Vec<Problem>) {
     if let Some(reason) = line.waits_for() {
@@ -39,13 +39,15 @@ fn check_holes(end: &End, od: Length, part: Part, problems: &mut Vec<Problem>) {
 }
 
 /// Nut and port: the same thread, or what the other one does in it.
-fn threads(nut: &Thread, hole: &Thread, part: &Part, problems: &mut Vec<Problem>) {
+fn threads(end: &End, nut: &Thread, hole: &Thread, part: &Part, problems: &mut Vec<Problem>) {
     let named = [format!("nut {nut}"), format!("port {hole}")].map(Value::text);
     let found = |code| {
         let [got, need] = named.clone();
         Problem::new(code, part.clone()).got(got).need(need)
     };
-    match Mating::new(nut, hole) {
+    // The nut of a 37 degree flare goes over its port.
+    let (male, female) = if end.flare == Flare::Single37 { (hole, nut) } else { (nut, hole) };
+    match Mating::new(male, female) {
         Ok(pair) if pair.is_same() => {}
         Ok(pair) => {
             let code = if pair.is_lookalike() { Code::ThreadLookalike } else { Code::ThreadMismatch };
@@ -63,24 +65,31 @@ fn threads(nut: &Thread, hole: &Thread, part: &Part, problems: &mut Vec<Problem>
     }
 }
 
-/// Whether the nut clamps the flare before it comes to its end.
+/// Whether the nut clamps the flare before it comes to its end, and on enough thread.
 fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>) {
     let Some(margin) = end.clamp_margin(wall) else {
-        problems.push(
-            Problem::new(Code::ClampMarginUnknown, part.clone())
-                .need(Value::text("the port's depths to thread end and seat, the nut's thread and lead")),
-        );
+        let unknown = Problem::new(Code::ClampMarginUnknown, part.clone());
+        problems.push(if end.flare == Flare::Single37 {
+            unknown
+                .why("whether the nut clamps the flare before it comes to its end is not computed for a nut over its port")
+                .fix("looking how many threads show when it is snug")
+        } else {
+            unknown.need(Value::text("the port's depths to thread end and seat, the nut's thread and lead"))
+        });
         return;
     };
-    for (length, what) in [
-        (margin.under_head, "room between the nut's head and the face of the port"),
-        (margin.beyond_thread, "thread of the port beyond the nut's first thread"),
+    let error = ClampMargin::DEPTH_ERROR_MM;
+    let turns = end.nut.thread().map_or(error, |thread| ClampMargin::TURNS * to_mm(thread.pitch()));
+    for (length, least, what) in [
+        (margin.under_head, error, "room between the nut's head and the face of the port"),
+        (margin.beyond_thread, error, "thread of the port beyond the nut's first thread"),
+        (margin.engaged, turns, "of the nut's thread in the thread of the port"),
     ] {
-        if to_mm(length) <= 0.0 {
+        if to_mm(length) < least {
             problems.push(
                 Problem::new(Code::ClampMarginNone, part.clone())
                     .got(Value::Length(length))
-                    .need(Value::text(format!("more than 0 mm {what}"))),
+                    .need(Value::text(format!("at least {} {what}", Value::Length(mm(least))))),
             );
         }
     }
@@ -113,7 +122,7 @@ fn check_end(end: &End, od: Length, wall: Length, part: Part, problems: &mut Vec
         return;
     };
     match (end.nut.thread(), port.thread) {
-        (Some(nut), Some(hole)) => threads(&nut, &hole, &part, problems),
+        (Some(nut), Some(hole)) => threads(end, &nut, &hole, &part, problems),
         (nut, hole) => {
             let missing = match (nut, hole) {
                 (None, None) => "nut and port",

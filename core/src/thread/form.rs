@@ -69,26 +69,35 @@ impl Thread {
         Some(mm2(PI / 4.0 * mean * mean))
     }
 
-    /// The hole for tapping with a share of the full thread, which is the basic height of 5/8 of the sharp triangle: d less
-    /// twice that share of it. (Some tables count the share of 3/4 of the sharp triangle; theirs is 5/6 of this one.)
+    /// The hole for tapping with a share of the full thread as drill charts count it: of 3/4 of the sharp triangle, so that
+    /// the hole is d - share x 1.299 P at 60 degrees. (Of the basic height, 5/8 of the triangle, the same hole has 6/5 of the
+    /// share.) At 55 degrees it is the thread's own height.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE` outside 0.3 to 1; `NOT_KNOWN` for a taper thread.
     pub fn tap_drill(&self, share: Ratio) -> Result<Length, Error> {
         let share = bounds::THREAD_SHARE.ratio(share)?.value;
         self.parallel_only()?;
-        Ok(mm(to_mm(self.diameter()) - 2.0 * share * to_mm(self.height())))
+        Ok(mm(to_mm(self.diameter()) - 2.0 * share * self.chart_height()))
     }
 
-    /// The share of the full thread that a hole leaves, in the sense of [`Thread::tap_drill`]; above 1 for a hole below
-    /// the basic minor diameter, below 0 for one above the thread.
+    /// The share of the full thread that a hole leaves, in the sense of [`Thread::tap_drill`]: 5/6 for a hole of the basic
+    /// minor diameter at 60 degrees, below 0 for one above the thread.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `NOT_KNOWN` for a taper thread.
     pub fn thread_share(&self, hole: Length) -> Result<Ratio, Error> {
         let hole = bounds::THREAD_DIAMETER.length(hole)?;
         self.parallel_only()?;
-        Ok(ratio((to_mm(self.diameter()) - to_mm(hole)) / (2.0 * to_mm(self.height()))))
+        Ok(ratio((to_mm(self.diameter()) - to_mm(hole)) / (2.0 * self.chart_height())))
+    }
+
+    /// What drill charts call the full thread, in mm.
+    fn chart_height(&self) -> f64 {
+        match self.family() {
+            Family::Metric | Family::Unified => 0.75 * SHARP_60 * to_mm(self.pitch()),
+            _ => to_mm(self.height()),
+        }
     }
 
     fn parallel_only(&self) -> Result<(), Error> {

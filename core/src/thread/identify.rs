@@ -6,7 +6,7 @@
 //! three uniform amounts, and a pitch's the density of one. A candidate's share is its likelihood over the sum of all: the
 //! chance that it is the one, if the thread is in the list at all and the model holds.
 
-use super::separate::{Separation, room, separate};
+use super::separate::{Separation, room, separate_worn};
 use super::{Span, Thread, ThreadSide};
 use crate::bounds;
 use crate::code::Code;
@@ -17,8 +17,11 @@ use crate::units::{Length, Ratio, mm, ratio, to_mm};
 /// Wear that is allowed for where nobody states any, in mm. Worn male threads are said to measure 0.05 to 0.25 mm under
 /// nominal (common practice, no source), most of which the tolerance already takes.
 const USUAL_WEAR_MM: f64 = 0.1;
-/// How far a gauge count of threads per inch may be off where nobody says.
-const COUNT_ERROR: f64 = 0.5;
+/// How far a count of threads per inch may be off where nobody says: half a thread over the 8 mm of a short nut (ours, no
+/// source). 24 and 25.4 are then both possible.
+const COUNT_ERROR: f64 = 1.6;
+/// What a reading may lie outside by rounding alone; a reading on its very limit is still one.
+const ROUNDING_MM: f64 = 1e-6;
 /// Widths below this are no width.
 const NO_WIDTH_MM: f64 = 1e-6;
 
@@ -74,13 +77,18 @@ impl Measured {
         Ok(self)
     }
 
-    /// With threads counted per inch, which may be off by a half either way.
+    /// With threads counted per inch, and how far the count may be off either way; None for half a thread over 8 mm, which is
+    /// 1.6.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
-    pub fn with_per_inch(mut self, count: Ratio) -> Result<Measured, Error> {
+    pub fn with_per_inch(mut self, count: Ratio, plus_minus: Option<Ratio>) -> Result<Measured, Error> {
         let count = bounds::PER_INCH.ratio(count)?.value;
-        let (least, most) = (25.4 / (count + COUNT_ERROR), 25.4 / (count - COUNT_ERROR));
+        let error = match plus_minus {
+            Some(error) => bounds::COUNT_ERROR.ratio(error)?.value,
+            None => COUNT_ERROR,
+        };
+        let (least, most) = (25.4 / (count + error), 25.4 / (count - error));
         self.pitch = Some(Reading { value_mm: (least + most) / 2.0, error_mm: (most - least) / 2.0 });
         Ok(self)
     }
@@ -142,7 +150,9 @@ impl Identification {
                     only.thread
                 ),
                 (None, Some(nearest)) => {
-                    format!("no thread of the list fits; the nearest is {nearest}: measure again")
+                    format!(
+                        "no thread of the list fits; the nearest is {nearest}: measure again, or it is a thread that is not in the list"
+                    )
                 }
                 (None, None) => "no thread to compare with".to_owned(),
             };
@@ -189,6 +199,7 @@ fn judge(measured: &Measured, thread: &Thread) -> Option<(f64, f64, Span)> {
     let (mut likelihood, mut distance) = (1.0, 0.0);
     if let Some(Reading { value_mm, error_mm }) = measured.diameter {
         let made = most - least - measured.wear_mm;
+        let error_mm = error_mm + ROUNDING_MM;
         let widths: Vec<f64> = [made, measured.wear_mm, 2.0 * error_mm]
             .into_iter()
             .filter(|width| *width > NO_WIDTH_MM)
@@ -203,7 +214,7 @@ fn judge(measured: &Measured, thread: &Thread) -> Option<(f64, f64, Span)> {
     }
     if let Some(Reading { value_mm, error_mm }) = measured.pitch {
         let off = (value_mm - to_mm(thread.pitch())).abs();
-        likelihood *= if off <= error_mm { 1.0 / (2.0 * error_mm) } else { 0.0 };
+        likelihood *= if off <= error_mm + ROUNDING_MM { 1.0 / (2.0 * error_mm) } else { 0.0 };
         distance += (off - error_mm).max(0.0);
     }
     Some((likelihood, distance, diameter))
@@ -248,7 +259,7 @@ pub fn identify(measured: &Measured, list: &[Thread]) -> Result<Identification, 
     candidates.sort_by(|a, b| b.share.value.total_cmp(&a.share.value));
     let nearest = judged.iter().min_by(|a, b| a.2.total_cmp(&b.2)).map(|(thread, ..)| *thread);
     let ways = match &candidates[..] {
-        [first, second, ..] => separate(&first.thread, &second.thread, measured.side),
+        [first, second, ..] => separate_worn(&first.thread, &second.thread, measured.side, measured.wear_mm),
         _ => Vec::new(),
     };
     Ok(Identification { nearest: nearest.filter(|_| candidates.is_empty()), candidates, ways })

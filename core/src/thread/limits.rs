@@ -104,7 +104,7 @@ impl Thread {
             Error::from(
                 Problem::new(Code::OutOfRange, Part::Field("diameter".to_owned()))
                     .got(Value::Length(self.diameter()))
-                    .need(Value::text("over 0.99 to 355 mm, the range of ISO 965-1")),
+                    .need(Value::text("over 0.99 to 355 mm with a pitch of 0.2 to 8 mm that such a diameter is made with (ISO 965-1)")),
             )
         };
         let (spans, checked) = match (self.family(), class) {

@@ -80,27 +80,46 @@ pub struct Mating {
     loose: Engagement,
     worst: f64,
     best: f64,
+    /// Whether the very tightest sizes do not start, so that `tight` is the tightest that does.
+    is_sometimes: bool,
 }
 
 /// The two extreme sizes of one side: all largest metal, all smallest metal.
 ///
 /// The root of an external Unified thread is taken as the rounded one. The flat one is for reference only, and with the
 /// three places that the minor diameter of a nut is printed with it would overlap the thread's own nut by 0.0003 in.
-fn extremes(limits: &Limits) -> [[f64; 3]; 2] {
+///
+/// Where the standard leaves the depth of a nut's root open, it is taken up to a tenth of the pitch deeper than basic (ours,
+/// no source): cutting it deeper is how a nut takes a larger screw.
+fn extremes(limits: &Limits, pitch_mm: f64) -> [[f64; 3]; 2] {
     let least = |span: Span| span.min.or(span.max).map_or(f64::NAN, to_mm);
     let most = |span: Span| span.max.or(span.min).map_or(f64::NAN, to_mm);
     let root = limits.rounded_root.map_or(limits.minor, |root| Span { min: None, max: Some(root) });
     let small = [limits.major, limits.pitch_diameter, root].map(least);
-    let large = [limits.major, limits.pitch_diameter, root].map(most);
+    let mut large = [limits.major, limits.pitch_diameter, root].map(most);
+    if limits.side == ThreadSide::Internal && limits.major.max.is_none() {
+        large[0] += large[1] - small[1] + 0.1 * pitch_mm;
+    }
     match limits.side {
         ThreadSide::External => [large, small],
         ThreadSide::Internal => [small, large],
     }
 }
 
+/// Halvings between sizes that start and sizes that do not; leaves less than a nanometer.
+const BISECTIONS: usize = 24;
+
+fn between(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
+    [(a[0] + b[0]) / 2.0, (a[1] + b[1]) / 2.0, (a[2] + b[2]) / 2.0]
+}
+
 /// Both extremes of a male and a female: the tight pair, then the loose one.
-pub(super) fn pairs(male: &Limits, female: &Limits) -> [([f64; 3], [f64; 3]); 2] {
-    let (male, female) = (extremes(male), extremes(female));
+pub(super) fn pairs(
+    (male, outside): (&Thread, &Limits),
+    (female, inside): (&Thread, &Limits),
+) -> [([f64; 3], [f64; 3]); 2] {
+    let male = extremes(outside, to_mm(male.pitch()));
+    let female = extremes(inside, to_mm(female.pitch()));
     [(male[0], female[0]), (male[1], female[1])]
 }
 
@@ -129,18 +148,34 @@ impl Mating {
         (female, inside): (&Thread, &Limits),
         slopes: [f64; 2],
     ) -> Mating {
-        let [tight, loose] = pairs(outside, inside);
+        let [mut tight, loose] = pairs((male, outside), (female, inside));
         let engage = |pair: ([f64; 3], [f64; 3])| {
             Profile::of(male, pair.0).engaged_with(&Profile::of(female, pair.1), slopes)
         };
         let share = |pair: ([f64; 3], [f64; 3])| female.share_of_height(pair.0[0], pair.1[2]);
+        let (mut tightest, loosest) = (engage(tight), engage(loose));
+        let is_sometimes = loosest.starts && !tightest.starts;
+        if is_sometimes {
+            // Between the two: the tightest sizes that start. What does not start has no overlap to speak of.
+            let (mut closed, mut open) = (tight, loose);
+            for _ in 0..BISECTIONS {
+                let middle = (between(closed.0, open.0), between(closed.1, open.1));
+                if engage(middle).starts {
+                    open = middle;
+                } else {
+                    closed = middle;
+                }
+            }
+            (tight, tightest) = (open, engage(open));
+        }
         Mating {
             male: *male,
             female: *female,
-            tight: engage(tight),
-            loose: engage(loose),
+            tight: tightest,
+            loose: loosest,
             worst: share(loose),
             best: share(tight),
+            is_sometimes,
         }
     }
 
@@ -168,10 +203,10 @@ impl Mating {
         if self.male.hand() != self.female.hand() {
             return Starts::Never;
         }
-        match (self.tight.starts, self.loose.starts) {
-            (true, true) => Starts::Always,
+        match (self.is_sometimes, self.loose.starts) {
+            (true, _) => Starts::Sometimes,
+            (false, true) => Starts::Always,
             (false, false) => Starts::Never,
-            _ => Starts::Sometimes,
         }
     }
 
@@ -181,7 +216,7 @@ impl Mating {
         self.loose.overlap
     }
 
-    /// Radial overlap in the best case.
+    /// Radial overlap in the best case, of the sizes that start.
     #[must_use]
     pub fn overlap_best(&self) -> Length {
         self.tight.overlap
@@ -194,19 +229,19 @@ impl Mating {
         ratio(self.worst.max(0.0))
     }
 
-    /// The best overlap as a share of the female's full height.
+    /// The best overlap, of the sizes that start, as a share of the female's full height.
     #[must_use]
     pub fn share_best(&self) -> Ratio {
         ratio(self.best.max(0.0))
     }
 
-    /// Turns until it binds, at the tightest and the loosest sizes; None where it never does, 0 where it does not start.
+    /// Turns until it binds, at the tightest sizes that start and the loosest; None where it never does, 0 where it does not start.
     #[must_use]
     pub fn turns(&self) -> [Option<f64>; 2] {
         if self.starts() == Starts::Never { [Some(0.0); 2] } else { [self.tight.turns, self.loose.turns] }
     }
 
-    /// Engaged length until it binds, at the tightest and the loosest sizes; None where it never does.
+    /// Engaged length until it binds, at the tightest sizes that start and the loosest; None where it never does.
     #[must_use]
     pub fn lengths(&self) -> [Option<Length>; 2] {
         if self.starts() == Starts::Never {
@@ -251,13 +286,19 @@ impl Mating {
     }
 
     /// Whether this is a dangerous look-alike: another thread that turns in by hand, holds on something, and may hold on
-    /// less than half of its thread, which is the share of the height times the share of 6 mm that it reaches before it
-    /// binds, both at worst.
+    /// less than half of its thread, which is the worst share of the height times the share of 6 mm that it reaches before
+    /// it binds. The reach is the least at which a hand still takes it for the right one, three turns, or more where even the
+    /// tightest sizes go further.
     #[must_use]
     pub fn is_lookalike(&self) -> bool {
-        !self.is_same()
-            && matches!(self.feel(), Feel::TurnsIn | Feel::Rattles)
-            && self.engaged(STANDING_MM) < HALF
+        let by_hand = HAND_TURNS * to_mm(self.male.pitch());
+        let reach = match (self.tight.length, self.loose.length) {
+            (None, _) | (_, None) if self.is_sometimes => self.loose.length.map_or(STANDING_MM, to_mm),
+            (Some(tight), _) => to_mm(tight).max(by_hand),
+            (None, _) => STANDING_MM,
+        };
+        let share = (reach / STANDING_MM).min(1.0) * self.worst.max(0.0);
+        !self.is_same() && matches!(self.feel(), Feel::TurnsIn | Feel::Rattles) && share < HALF
     }
 
     /// How grave: different threads are a stop, whatever the overlap; the same thread is worth no more than a note.
@@ -280,15 +321,13 @@ impl Mating {
             return format!("{male} in {female}: the same thread, {holds}");
         }
         let turns = match self.turns() {
-            [_, Some(most)] if self.starts() == Starts::Sometimes => {
-                format!("starts with some parts and not with others, binds after at most {most:.1} turns")
-            }
-            [_, None] if self.starts() == Starts::Sometimes => {
-                "starts with some parts and not with others, and then may never bind".to_owned()
-            }
             [Some(least), Some(most)] => format!("binds after {least:.1} to {most:.1} turns"),
             [Some(least), None] => format!("binds after {least:.1} turns or never"),
             _ => "never binds".to_owned(),
+        };
+        let turns = match self.starts() {
+            Starts::Sometimes => format!("starts with some parts only, {turns}"),
+            Starts::Always | Starts::Never => turns,
         };
         let hand = self.male.hand() != self.female.hand();
         match self.feel() {
@@ -296,6 +335,9 @@ impl Mating {
                 format!("{male} in {female}: one is left-handed, it does not start")
             }
             Feel::DoesNotStart => format!("{male} in {female}: different threads, it does not start"),
+            Feel::Binds if self.starts() == Starts::Sometimes => {
+                format!("{male} in {female}: different threads; it {turns}, and {holds}")
+            }
             Feel::Binds => format!("{male} in {female}: different threads; it starts, {turns}, and {holds}"),
             Feel::TurnsIn => format!(
                 "{male} in {female}: different threads; it turns in by hand, {turns}, and {holds}: it can feel right and \

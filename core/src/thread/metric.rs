@@ -1,7 +1,7 @@
 //! Limits of ISO metric threads, ISO 965-1: tolerances by formula and preferred numbers, and the printed table where
 //! it departs from them. All in whole micrometers, as the tables are.
 
-use super::class::{Class, Position};
+use super::class::{Class, Position, Zone};
 use super::limits::Raw;
 use super::preferred::Step;
 use super::{Size, Thread, ThreadSide};
@@ -25,6 +25,9 @@ const DIAMETER_STEPS: [(u32, u32); 9] = [
 pub(super) fn diameter_step(diameter_um: u32) -> Option<(u32, u32)> {
     DIAMETER_STEPS.into_iter().find(|(over, most)| (over + 1..=*most).contains(&diameter_um))
 }
+
+/// Pitches that the standard covers, in micrometers.
+const PITCHES: std::ops::RangeInclusive<u32> = 200..=8_000;
 
 /// Pitches that the table of fundamental deviations, crest and minor tolerances has a row for (seen).
 const TABLE_PITCHES: [u32; 25] = [
@@ -57,7 +60,7 @@ const POSITION_E: [(u32, i32); 19] = [
 ];
 
 /// Position f: pitch, size of the deviation. The first three were seen, the others are from memory.
-const POSITION_F: [(u32, i32); 15] = [
+const POSITION_F: [(u32, i32); 16] = [
     (350, 34),
     (400, 34),
     (450, 35),
@@ -73,6 +76,7 @@ const POSITION_F: [(u32, i32); 15] = [
     (2_000, 52),
     (2_500, 58),
     (3_000, 63),
+    (3_500, 70),
 ];
 /// Rows of [`POSITION_F`] that were seen.
 const POSITION_F_SEEN: usize = 3;
@@ -163,8 +167,11 @@ fn minor_tolerance(grade: u8, pitch_um: u32) -> i32 {
 }
 
 /// Whether the standard's table has a pitch diameter tolerance for this diameter step and pitch.
-fn is_in_table(thread: &Thread) -> bool {
-    thread.normal_engagement().is_some()
+fn is_in_table(thread: &Thread, step: (u32, u32), pitch_um: u32, zone: Zone) -> bool {
+    // The one cell that is missing among the grades that a pitch has.
+    let is_missing = step.1 == 45_000 && pitch_um == 1_000 && zone.grade == 8;
+    let is_internal = zone.position.side() == ThreadSide::Internal;
+    thread.normal_engagement().is_some() && !(is_missing && is_internal)
 }
 
 /// Finest pitch in micrometers that the standard has a grade for (seen: the tables end there).
@@ -195,13 +202,17 @@ pub(super) fn has_class(thread: &Thread, class: Class) -> bool {
     pitch_um >= finest_pitch(pitch.position.side(), pitch.grade, crest.grade)
 }
 
-/// Limits in micrometers; None outside the standard's range of diameters.
+/// Limits in micrometers; None outside the standard's range of diameters and pitches, and where the diameters of one side
+/// would overlap each other: no such thread is made.
 pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<Raw> {
     let (Size::Metric { diameter_um, pitch_um }, Class::Metric { pitch, crest }) = (thread.size, class)
     else {
         return None;
     };
     let step = diameter_step(diameter_um)?;
+    if !PITCHES.contains(&pitch_um) {
+        return None;
+    }
     let (d, p) = (f64::from(diameter_um), f64::from(pitch_um));
     // Basic diameters are rounded to the micrometer first, then deviations are added.
     let whole = |um: f64| (um + 0.5).floor();
@@ -209,18 +220,21 @@ pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<
     let (off, off_checked) = deviation(pitch.position, pitch_um);
     let off = f64::from(off);
     let t2 = f64::from(pitch_tolerance(side, pitch.grade, step, pitch_um));
-    let checked = match (off_checked, is_in_table(thread)) {
+    let checked = match (off_checked, is_in_table(thread, step, pitch_um, pitch)) {
         (Checked::Seen, false) => Checked::Computed,
         (checked, _) => checked,
     };
-    Some(match side {
+    let raw = match side {
         ThreadSide::External => {
             let pitch_max = d2 - off;
             Raw {
                 major: [d - off - f64::from(major_tolerance(crest.grade, pitch_um)), d - off],
                 pitch: [pitch_max - t2, pitch_max],
-                // Root: rounded at its deepest, flat at its shallowest (Machinery's Handbook 27; seen).
-                minor: [whole(pitch_max - t2 - 0.616_025 * p), whole(pitch_max - 0.433_013 * p)],
+                // Root: flat no shallower than the basic minor diameter allows, which is rounded on its own; rounded at its deepest, flat at its shallowest (Machinery's Handbook 27; seen).
+                minor: [
+                    whole(pitch_max - t2 - 0.616_025 * p),
+                    whole(pitch_max - 0.433_013 * p).min(d1 - off),
+                ],
                 rounded_root: f64::NAN,
                 checked,
             }
@@ -237,5 +251,7 @@ pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<
                 checked,
             }
         }
-    })
+    };
+    let is_thread = raw.minor[1] < raw.pitch[0] && raw.pitch[1] < raw.major[0];
+    is_thread.then_some(raw)
 }

@@ -8,15 +8,16 @@ use crate::units::{Length, inch, mm};
 
 /// A row of the Whitworth pipe sizes: nominal size in 16ths of an inch, twice the threads per inch, basic major, pitch
 /// and minor diameter in mm (ISO 228-1; ISO 7-1 has the same at its gauge plane), tolerances of ISO 228-1 in mm, and
-/// the gauge length and its tolerance of ISO 7-1 in mm.
+/// the gauge length and the tolerances of ISO 7-1 in mm.
 struct Whitworth {
     sixteenths: u32,
     per_two_inch: u32,
     basic_mm: [f64; 3],
     /// Pitch diameter, inside, and outside class A; class B has twice that. Minor inside. Major outside.
     tolerances_mm: [f64; 3],
-    /// ISO 7-1 (from memory: nominal gauge length and tolerance).
-    gauge_mm: [f64; 2],
+    /// ISO 7-1 (from memory): nominal gauge length, its tolerance outside (one turn), and that of the position of the gauge
+    /// plane inside (a turn and a quarter).
+    gauge_mm: [f64; 3],
     /// How the ISO 228-1 numbers were checked.
     checked: Checked,
 }
@@ -26,7 +27,7 @@ const fn whitworth(
     per_two_inch: u32,
     basic_mm: [f64; 3],
     tolerances_mm: [f64; 3],
-    gauge_mm: [f64; 2],
+    gauge_mm: [f64; 3],
     checked: Checked,
 ) -> Whitworth {
     Whitworth { sixteenths, per_two_inch, basic_mm, tolerances_mm, gauge_mm, checked }
@@ -34,13 +35,13 @@ const fn whitworth(
 
 /// Up to 1/2 seen in two open-source transcriptions of ISO 228-1:1994; the larger ones are from memory.
 static WHITWORTH: [Whitworth; 7] = [
-    whitworth(1, 56, [7.723, 7.142, 6.561], [0.107, 0.282, 0.214], [4.0, 0.9], Checked::Seen),
-    whitworth(2, 56, [9.728, 9.147, 8.566], [0.107, 0.282, 0.214], [4.0, 0.9], Checked::Seen),
-    whitworth(4, 38, [13.157, 12.301, 11.445], [0.125, 0.445, 0.250], [6.0, 1.3], Checked::Seen),
-    whitworth(6, 38, [16.662, 15.806, 14.950], [0.125, 0.445, 0.250], [6.4, 1.3], Checked::Seen),
-    whitworth(8, 28, [20.955, 19.793, 18.631], [0.142, 0.541, 0.284], [8.2, 1.8], Checked::Seen),
-    whitworth(12, 28, [26.441, 25.279, 24.117], [0.142, 0.541, 0.284], [9.5, 1.8], Checked::Memory),
-    whitworth(16, 22, [33.249, 31.770, 30.291], [0.180, 0.640, 0.360], [10.4, 2.3], Checked::Memory),
+    whitworth(1, 56, [7.723, 7.142, 6.561], [0.107, 0.282, 0.214], [4.0, 0.9, 1.1], Checked::Seen),
+    whitworth(2, 56, [9.728, 9.147, 8.566], [0.107, 0.282, 0.214], [4.0, 0.9, 1.1], Checked::Seen),
+    whitworth(4, 38, [13.157, 12.301, 11.445], [0.125, 0.445, 0.250], [6.0, 1.3, 1.7], Checked::Seen),
+    whitworth(6, 38, [16.662, 15.806, 14.950], [0.125, 0.445, 0.250], [6.4, 1.3, 1.7], Checked::Seen),
+    whitworth(8, 28, [20.955, 19.793, 18.631], [0.142, 0.541, 0.284], [8.2, 1.8, 2.3], Checked::Seen),
+    whitworth(12, 28, [26.441, 25.279, 24.117], [0.142, 0.541, 0.284], [9.5, 1.8, 2.3], Checked::Memory),
+    whitworth(16, 22, [33.249, 31.770, 30.291], [0.180, 0.640, 0.360], [10.4, 2.3, 2.9], Checked::Memory),
 ];
 
 /// A row of NPT: nominal size in 16ths of an inch, twice the threads per inch, outside diameter of the pipe and hand-tight
@@ -148,16 +149,15 @@ fn parallel(row: &Whitworth, class: Option<Class>, side: ThreadSide) -> Raw {
 
 /// R: the gauge plane, where the diameters are basic, lies a gauge length from the tip, more or less.
 fn taper_outside(row: &Whitworth) -> Raw {
-    let [length, tolerance] = row.gauge_mm;
+    let [length, tolerance, _] = row.gauge_mm;
     let span = |basic: f64| [basic - (length + tolerance) * TAPER, basic - (length - tolerance) * TAPER];
     let [d, d2, d1] = row.basic_mm;
     Raw { major: span(d), pitch: span(d2), minor: span(d1), rounded_root: f64::NAN, checked: Checked::Memory }
 }
 
-/// Rp and Rc: basic at the mouth, the gauge plane up to the same tolerance of position away from it (from memory: the
-/// tolerance of the position of an internal thread is taken as that of R).
+/// Rp and Rc: basic at the mouth, the gauge plane up to its tolerance of position away from it (from memory).
 fn at_gauge_plane(row: &Whitworth) -> Raw {
-    let [_, tolerance] = row.gauge_mm;
+    let [_, _, tolerance] = row.gauge_mm;
     let span = |basic: f64| [basic - tolerance * TAPER, basic + tolerance * TAPER];
     let [d, d2, d1] = row.basic_mm;
     Raw { major: span(d), pitch: span(d2), minor: span(d1), rounded_root: f64::NAN, checked: Checked::Memory }

@@ -1,5 +1,6 @@
 //! Designations as the standards write them.
 
+use super::read::is_pipe_size;
 use super::{Family, Hand, Size, Thread, pipe, unified};
 use std::fmt;
 
@@ -23,8 +24,10 @@ impl fmt::Display for Thread {
                 unified_size(f, diameter_uin)?;
                 f.write_str("-")?;
                 count(f, per_two_inch)?;
-                // The series belongs to a full designation; the short one of daily use does without.
-                if let (Some(series), true) = (self.series(), self.class.is_some() || left) {
+                // The series belongs to a full designation; the short one of daily use does without,
+                // unless it could be taken for a pipe thread.
+                let is_full = self.class.is_some() || left || is_pipe_size(diameter_uin, per_two_inch);
+                if let (Some(series), true) = (self.series(), is_full) {
                     write!(f, " {}", series.name())?;
                 }
                 if let Some(class) = self.class {

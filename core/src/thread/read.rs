@@ -55,7 +55,7 @@ impl Thread {
                 '×' | '*' => 'x',
                 ',' => '.',
                 '\u{2044}' | '\u{2215}' => '/',
-                '–' | '−' | '\u{2010}' | '\u{2011}' => '-',
+                '–' | '−' | '—' | '\u{2010}' | '\u{2011}' | '\u{2012}' => '-',
                 '\u{a0}' | '\u{202f}' | '\u{2009}' => ' ',
                 c => c,
             })
@@ -78,6 +78,10 @@ impl Thread {
 }
 
 fn parse(plain: &str) -> Result<Thread, Wrong> {
+    // An inch sign after the size says nothing where letters or a count follow it.
+    let unquoted = plain.replace(['"', '″'], " ");
+    let is_named = unquoted.contains('-') || unquoted.trim().ends_with(|c: char| c.is_ascii_alphabetic());
+    let plain = if is_named { unquoted.trim() } else { plain };
     let (body, hand) = without_hand(plain);
     let low = body.to_ascii_lowercase();
     let is_metric =
@@ -97,10 +101,10 @@ fn parse(plain: &str) -> Result<Thread, Wrong> {
 /// Why a text that is no designation is none.
 fn no_thread(low: &str) -> Wrong {
     let tight: String = low.chars().filter(|c| !c.is_whitespace()).collect();
-    let is_size = ["mm", "in", "inch", "\"", "″", "spanner", "wrench", "hex", "af"]
-        .iter()
-        .any(|word| tight.ends_with(word));
-    if is_size && tight.starts_with(|c: char| c.is_ascii_digit()) {
+    let ends = ["mm", "in", "inch", "\"", "″"].iter().any(|word| tight.ends_with(word));
+    let is_tool = ["spanner", "wrench", "hex", "af", "flats", "nut"].iter().any(|word| tight.contains(word));
+    let has_digit = tight.contains(|c: char| c.is_ascii_digit());
+    if has_digit && (is_tool || ends && tight.starts_with(|c: char| c.is_ascii_digit())) {
         let need = "the thread's own diameter and pitch, not the size of its hexagon";
         return (Code::HexNotThread, need.to_owned());
     }
@@ -139,7 +143,12 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     let (diameter, rest) = rest.split_at(number(rest));
     let Some(diameter_um) = thousandths(diameter) else { return wrong(Code::Unreadable, SHAPE) };
     let rest = rest.trim_start();
-    let Some(rest) = rest.strip_prefix(['x', 'X']) else {
+    // Some write the pitch after a dash; a class after it has letters.
+    let dashed = rest.strip_prefix('-').filter(|rest| {
+        let word = rest.trim_start().split(['-', ' ']).next().unwrap_or_default();
+        !word.is_empty() && word.chars().all(|c| c.is_ascii_digit() || c == '.')
+    });
+    let Some(rest) = rest.strip_prefix(['x', 'X']).or(dashed) else {
         let is_word = rest.is_empty() || rest.starts_with(['-', ' ', 'f', 'c', '6']);
         return if is_word || rest.chars().all(char::is_alphanumeric) {
             wrong(Code::ThreadAmbiguous, "the pitch too, such as M10x1: measure ten pitches")
@@ -270,6 +279,11 @@ fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
         return Ok(None);
     }
     let (series, class) = series_and_class(words)?;
+    // A whole number before an x is the length of a bolt or the wall of a tube, no number size.
+    let is_other = numbers.split_once(['x', 'X']).is_some_and(|(size, _)| size.trim().parse::<u32>().is_ok());
+    if is_other {
+        return Ok(None);
+    }
     let (size, count) = match numbers.rsplit_once(['-', 'x', 'X']) {
         Some((size, count)) if !count.contains('/') => (size.trim(), Some(count.trim())),
         _ => (numbers, None),
@@ -292,6 +306,12 @@ fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
     if f64::from(per_two_inch) / 2.0 * f64::from(diameter_uin) / 1e6 < 2.0 {
         return Ok(None);
     }
+    if series.is_none() && class.is_none() && is_pipe_size(diameter_uin, per_two_inch) {
+        return wrong(
+            Code::ThreadAmbiguous,
+            "the family of this pipe size: G, R, Rp, Rc or NPT before or after it, or UNS for the small screw",
+        );
+    }
     let actual = Series::of(diameter_uin, per_two_inch);
     let contradicts = |said: Series| {
         let is_loose = matches!((said, actual), (Series::Un, _) | (Series::Uns, Series::Un));
@@ -301,6 +321,16 @@ fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
         return wrong(Code::ThreadContradiction, format!("{} for this diameter and count", actual.name()));
     }
     Ok(Some(Thread { class, ..Thread::of(Size::Unified { diameter_uin, per_two_inch }) }))
+}
+
+/// Whether size and count are also those of a pipe thread, which is far larger than its name.
+pub(super) fn is_pipe_size(diameter_uin: u32, per_two_inch: u32) -> bool {
+    const IN_16TH: u32 = 62_500;
+    diameter_uin.is_multiple_of(IN_16TH)
+        && [Family::G, Family::Npt].into_iter().any(|family| {
+            let row = pipe::row(family, diameter_uin / IN_16TH);
+            row.is_some_and(|row| pipe::per_two_inch(family, row) == per_two_inch)
+        })
 }
 
 /// Twice a number of threads per inch from 4 to 80, which may end in a half: `4.5` is 9.

@@ -51,6 +51,8 @@ pub struct Separation {
     pub measure: Measure,
     /// The least and the most to expect, for the first thread and for the second.
     pub expected: [[Value; 2]; 2],
+    /// The side that is measured.
+    pub side: ThreadSide,
     /// Whether the two do not overlap, the error of the measurement included.
     pub separates: bool,
 }
@@ -68,7 +70,13 @@ impl Separation {
             if least == most { text(least) } else { format!("{} to {}", text(least), text(most)) }
         };
         let [a, b] = &self.expected;
-        format!("measure the {}: {} for {first}, {} for {second}", self.measure.name(), range(a), range(b))
+        // Nobody measures ten pitches inside a shallow port.
+        let how = match (self.side, self.measure) {
+            (ThreadSide::Internal, Measure::TenPitches) => " of a cast of it, or of the screw that fits it",
+            _ => "",
+        };
+        let what = self.measure.name();
+        format!("measure the {what}{how}: {} for {first}, {} for {second}", range(a), range(b))
     }
 }
 
@@ -95,19 +103,31 @@ pub(super) fn room(thread: &Thread, side: ThreadSide, wear_mm: f64) -> Option<(f
 /// ```
 #[must_use]
 pub fn separate(first: &Thread, second: &Thread, side: ThreadSide) -> Vec<Separation> {
+    separate_worn(first, second, side, WEAR_MM)
+}
+
+/// [`separate`] with the most that wear can have taken.
+pub(super) fn separate_worn(
+    first: &Thread,
+    second: &Thread,
+    side: ThreadSide,
+    wear_mm: f64,
+) -> Vec<Separation> {
     let both = [first, second];
     let mut ways = Vec::new();
     let ten = both.map(|thread| 10.0 * to_mm(thread.pitch()));
     ways.push(Separation {
         measure: Measure::TenPitches,
         expected: ten.map(|length| [Value::Length(mm(length)), Value::Length(mm(length))]),
+        side,
         separates: (ten[0] - ten[1]).abs() > 2.0 * TEN_PITCHES_ERROR_MM,
     });
-    if let [Some(a), Some(b)] = both.map(|thread| room(thread, side, WEAR_MM)) {
+    if let [Some(a), Some(b)] = both.map(|thread| room(thread, side, wear_mm)) {
         let apart = (a.0 - b.1).max(b.0 - a.1);
         ways.push(Separation {
             measure: Measure::Diameter,
             expected: [a, b].map(|(least, most)| [Value::Length(mm(least)), Value::Length(mm(most))]),
+            side,
             separates: apart > 2.0 * DIAMETER_ERROR_MM,
         });
     }
@@ -115,12 +135,14 @@ pub fn separate(first: &Thread, second: &Thread, side: ThreadSide) -> Vec<Separa
     ways.push(Separation {
         measure: Measure::Taper,
         expected: taper.map(|change| [Value::Length(mm(change)), Value::Length(mm(change))]),
+        side,
         separates: (taper[0] - taper[1]).abs() > TAPER_SEEN_MM,
     });
     let flanks = both.map(|thread| 2.0 * to_deg(thread.half_angle()));
     ways.push(Separation {
         measure: Measure::FlankAngle,
         expected: flanks.map(|angle| [Value::Angle(deg(angle)), Value::Angle(deg(angle))]),
+        side,
         separates: (flanks[0] - flanks[1]).abs() > FLANK_SEEN_DEG,
     });
     ways

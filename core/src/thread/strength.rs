@@ -2,8 +2,8 @@
 //!
 //! The areas are those of FED-STD-H28 and of the ISO 898 and VDI 2230 type of formula (texts not opened; the geometry is
 //! theirs): the male ridge along the cylinder of the female's minor diameter, the female ridge along the cylinder of the
-//! male's major diameter, each over the engaged length. A ridge that overlaps little rides over before it shears, which
-//! makes a look-alike weaker still than its area.
+//! male's major diameter, each over the engaged length. A ridge that overlaps little rides over before it shears, so
+//! the share of the right thread is bounded by the overlap as well; how much weaker such a joint really is, nobody says.
 
 use super::mate::pairs;
 use super::{Class, Mating, Thread, ThreadSide};
@@ -21,8 +21,8 @@ pub struct Stripping {
     pub external: [Area; 2],
     /// Area of the female's ridge, worst and best.
     pub internal: [Area; 2],
-    /// The smaller of the two areas over that of the right male at the wanted length, worst over worst and best over
-    /// best.
+    /// What holds of the right male's thread at the wanted length: the smaller of the two areas over the right one's, but
+    /// no more than the overlap over the right one's. Worst first.
     pub share: [Ratio; 2],
 }
 
@@ -65,20 +65,35 @@ impl Stripping {
         }
         let reached =
             Mating::new(male, female)?.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));
-        let of = |male: &Thread, engaged: f64| -> Result<[[f64; 2]; 2], Error> {
+        if let Some(ThreadSide::Internal) = female.family().only_side() {
+            return Err(female.has_no(
+                "right parallel male to compare with: it seals with a taper one",
+                "a female that takes a parallel male",
+            ));
+        }
+        let of = |male: &Thread, engaged: f64| -> Result<[([f64; 2], f64); 2], Error> {
             let limits = (male.limits(ThreadSide::External)?, female.limits(ThreadSide::Internal)?);
-            let [tight, loose] = pairs(&limits.0, &limits.1);
-            Ok([areas(male, female, loose, engaged), areas(male, female, tight, engaged)])
+            let [tight, loose] = pairs((male, &limits.0), (female, &limits.1));
+            let one = |sizes: ([f64; 3], [f64; 3])| {
+                (areas(male, female, sizes, engaged), (sizes.0[0] - sizes.1[2]).max(0.0) / 2.0)
+            };
+            Ok([one(loose), one(tight)])
         };
         let [worst, best] = of(male, reached)?;
         let class = Class::usual(female.family(), ThreadSide::External);
         let [right_worst, right_best] = of(&Thread { class, ..female.plain() }, wanted)?;
-        let share = |own: [f64; 2], right: [f64; 2]| ratio(own[0].min(own[1]) / right[0].min(right[1]));
+        // A ridge that overlaps little rides over before it shears: no more of the thread holds than overlaps.
+        let share = |(own, overlap): ([f64; 2], f64), (right, full): ([f64; 2], f64)| {
+            let area = own[0].min(own[1]) / right[0].min(right[1]);
+            area.min(overlap / full * (reached / wanted))
+        };
+        let shares = [share(worst, right_worst), share(best, right_best)];
+        let (worst, best) = (worst.0, best.0);
         Ok(Stripping {
             engaged: mm(reached),
             external: [mm2(worst[0]), mm2(best[0])],
             internal: [mm2(worst[1]), mm2(best[1])],
-            share: [share(worst, right_worst), share(best, right_best)],
+            share: [ratio(shares[0].min(shares[1])), ratio(shares[0].max(shares[1]))],
         })
     }
 }

@@ -174,7 +174,7 @@ impl Series {
 
 /// Number sizes: 0.060 in and 0.013 in more for each (from memory of ASME B1.1).
 pub(super) fn number_size(number: u32) -> Option<u32> {
-    matches!(number, 0..=6 | 8 | 10 | 12).then_some(60_000 + 13_000 * number)
+    matches!(number, 0..=6 | 8 | 10 | 12).then(|| 60_000 + 13_000 * number)
 }
 
 /// The number size of a diameter. No. 5 is 1/8 in, and is written so.
@@ -191,16 +191,17 @@ const FOUR: f64 = 1e4;
 const SIX: f64 = 1e6;
 const EIGHT: f64 = 1e8;
 
+/// No. 6: from here on the minor diameter of an internal thread is printed with three places (seen in public charts).
+const NUMBER_SIX_UIN: u32 = 138_000;
 /// Quarter inch: where the rule of the minor diameter's tolerance changes.
 const QUARTER_UIN: u32 = 250_000;
 
 /// Length of engagement in inches that the tolerances are based on where nobody states one: the diameter for the coarse,
-/// the fine and the 8-thread series, nine pitches for the others (seen).
+/// the fine and the 4-, 6- and 8-thread series, nine pitches for the others (8 seen; 4 and 6 from memory).
 fn usual_engagement(diameter_uin: u32, per_two_inch: u32) -> f64 {
-    const EIGHT_THREADS: u32 = 16;
     match Series::of(diameter_uin, per_two_inch) {
         Series::Unc | Series::Unf => places(f64::from(diameter_uin) / 1e6, FOUR),
-        Series::Un if per_two_inch == EIGHT_THREADS => places(f64::from(diameter_uin) / 1e6, FOUR),
+        Series::Un if matches!(per_two_inch, 8 | 12 | 16) => places(f64::from(diameter_uin) / 1e6, FOUR),
         Series::Un | Series::Unef | Series::Uns => 9.0 * places(2.0 / f64::from(per_two_inch), EIGHT),
     }
 }
@@ -267,9 +268,13 @@ pub(super) fn limits(
             Raw {
                 major: [places(d, FOUR), f64::NAN],
                 pitch: [basic_pitch, pitch_max],
+                // Below No. 6 four places are printed, above three, which are rounded from four.
                 minor: match number {
+                    _ if diameter_uin < NUMBER_SIX_UIN => {
+                        [places(minor, FOUR), places(minor + tolerance, FOUR)]
+                    }
                     3 => [places(minor, THREE), places(minor + tolerance, FOUR)],
-                    _ => [places(minor, THREE), places(minor + tolerance, THREE)],
+                    _ => [places(minor, THREE), places(places(minor + tolerance, FOUR), THREE)],
                 },
                 rounded_root: f64::NAN,
                 checked,
