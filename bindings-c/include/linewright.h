@@ -131,6 +131,10 @@ enum lw_code {
     LW_FLARE_SLIPPED = 320,
     /** a clip position falls into a bend */
     LW_CLIP_IN_BEND = 321,
+    /** the settings rest on mechanics and material data, not on a trial bend */
+    LW_SPRINGBACK_ESTIMATED = 322,
+    /** the radius as formed was computed from the former's groove and material data, not measured */
+    LW_RADIUS_ESTIMATED = 323,
     /** the seat of a port is not known, so the flare form is not settled */
     LW_SEAT_UNKNOWN = 401,
     /** the flare does not belong to the seat */

@@ -39,10 +39,8 @@ mod trig;
 pub(crate) use lane::Lane;
 use lane::Wide;
 
-/// Kernels for other modules to build wider ones from.
-pub(crate) mod lanes {
-    pub(crate) use super::arcsin::asin;
-}
+/// The kernel of [`asin`], for other kernels to be built from.
+pub(crate) use arcsin::asin as asin_of;
 
 /// Largest magnitude, in radians, that [`sin`], [`cos`] and [`tan`] accept. Beyond it they return NaN.
 pub const TRIG_LIMIT: f64 = 1.0e5;

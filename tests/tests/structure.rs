@@ -45,7 +45,9 @@ const GROUND: u8 = 1;
 const LONGEST: usize = 500;
 
 /// Codes that no case file can trigger, and where they are triggered or why not at all.
-const BY_BINDING: [(&str, Where); 11] = [
+const BY_BINDING: [(&str, Where); 13] = [
+    ("SPRINGBACK_ESTIMATED", Where::Unit("plan/tests.rs")),
+    ("RADIUS_ESTIMATED", Where::Unit("plan/tests.rs")),
     ("NULL_ARGUMENT", Where::C),
     ("TEXT_NOT_UTF8", Where::C),
     ("SPACE_TOO_SMALL", Where::C),

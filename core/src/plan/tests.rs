@@ -7,10 +7,10 @@ use crate::line::{End, Nut, Port};
 use crate::material::Material;
 use crate::path::Path;
 use crate::problem::Part;
-use crate::springback::{Springback, Trial};
+use crate::springback::{Hardening, Mechanics, Springback, Trial};
 use crate::thread::Thread;
 use crate::tube::Tube;
-use crate::units::{deg, inch, mm, to_deg, to_mm};
+use crate::units::{deg, inch, mm, mpa, to_deg, to_mm};
 
 fn bench() -> Bench {
     let tool = FlareTool::new(Flare::Double45, mm(13.0), mm(4.0)).unwrap();
@@ -300,4 +300,23 @@ fn settings_come_from_the_trials() {
     assert!((to_deg(plan.bends()[0].setting.unwrap()) - 93.64).abs() < 0.005);
     let note = plan.problems().iter().find(|p| p.code == Code::SettingOutsideTrials).unwrap();
     assert_eq!(note.got.to_string(), "bends 1, 2");
+}
+
+/// SPRINGBACK_ESTIMATED and RADIUS_ESTIMATED stand on a plan whose bench rests on mechanics, and on no other.
+#[test]
+fn an_estimate_from_mechanics_is_never_shown_like_a_trial() {
+    let law = Hardening::PerfectlyPlastic { yield_strength: mpa(250.0) };
+    let tube = Mechanics::new(inch(3.0 / 16.0), inch(0.028), mpa(207_000.0), law).unwrap();
+    let former = Former::of_groove(mm(14.2875), mm(20.0), &tube).unwrap();
+    let tool = *bench().flare_tool(Flare::Double45).unwrap();
+    let springback = tube.bend(mm(14.2875)).unwrap().springback(mm(0.0)).unwrap();
+    let estimated = Bench::new(former, &[tool]).unwrap().with_springback(springback);
+    let bent = line(&[200.0, 200.0], 90.0, 14.441);
+    let codes = |bench: &Bench| -> Vec<&str> {
+        Plan::new(&bent, bench, &PlanOptions::default()).problems().iter().map(|p| p.code.name()).collect()
+    };
+    let said = codes(&estimated);
+    assert!(said.contains(&"SPRINGBACK_ESTIMATED") && said.contains(&"RADIUS_ESTIMATED"), "{said:?}");
+    let tried = codes(&bench());
+    assert!(!tried.contains(&"SPRINGBACK_ESTIMATED") && !tried.contains(&"RADIUS_ESTIMATED"), "{tried:?}");
 }

@@ -2,8 +2,7 @@
 
 use crate::code::Code;
 use crate::error::Error;
-use crate::math::Lane;
-use crate::math::lanes::asin;
+use crate::math::{Lane, asin_of};
 use crate::problem::{Part, Problem, Value};
 use crate::units::{Curvature, Length, Pressure, per_mm};
 use std::f64::consts::PI;
@@ -28,7 +27,8 @@ fn within<L: Lane>(r: L, c: L) -> (L, L, L) {
     let h = h2.sqrt();
     // A solid bar has no bore, and nothing divides by it.
     let ratio = L::select(L::splat(0.0).below(r), c / r, L::splat(0.0));
-    let inertia = L::splat(0.5) * (square * square * asin(ratio) - c * h * (square - L::splat(2.0) * c * c));
+    let inertia =
+        L::splat(0.5) * (square * square * asin_of(ratio) - c * h * (square - L::splat(2.0) * c * c));
     (inertia, h2, h)
 }
 
