@@ -262,6 +262,11 @@ typedef struct lw_plan_options lw_plan_options;
 typedef struct lw_problems lw_problems;
 
 /**
+ * Ways to tell two threads apart, in the order to be tried.
+ */
+typedef struct lw_separation lw_separation;
+
+/**
  * The answer for many lines, row by row.
  */
 typedef struct lw_sized lw_sized;
@@ -705,6 +710,26 @@ lw_status lw_thread_side(const lw_thread *thread, char *buf, size_t cap, size_t 
 lw_status lw_thread_class(const lw_thread *thread, char *buf, size_t cap, size_t *need);
 
 /**
+ * The series of a Unified thread, "UNC", "UNF", "UNEF", "UN" or "UNS", which follows from diameter and count.
+ *
+ * Errors: LW_NOT_KNOWN for other families, which have none.
+ */
+lw_status lw_thread_series(const lw_thread *thread, char *buf, size_t cap, size_t *need);
+
+/**
+ * The group of engagement lengths that a metric designation names: "S", "N" or "L".
+ *
+ * Errors: LW_NOT_KNOWN where it names none.
+ */
+lw_status lw_thread_engagement(const lw_thread *thread, char *buf, size_t cap, size_t *need);
+
+/**
+ * The same thread without class and group of engagement lengths, as a thread of its own. Free it with lw_thread_free.
+ */
+lw_status lw_thread_plain(const lw_thread *thread,
+                          lw_thread **plain);
+
+/**
  * Nominal diameter; of a pipe thread its basic major diameter at the gauge plane, of NPT the pipe's.
  */
 lw_status lw_thread_diameter(const lw_thread *thread, lw_length *diameter);
@@ -758,7 +783,7 @@ lw_status lw_thread_stress_area_mm2(const lw_thread *thread, double *area_mm2);
 
 /**
  * The hole for tapping with a share of the full thread, a plain ratio from 0.3 to 1; full is what drill charts count, 3/4
- * of the sharp triangle at 60 degrees: d - share x 1.299 P.
+ * of the sharp triangle at 60 degrees: d - share x 1.299 P. At 55 degrees it is the thread's own height.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a taper thread.
  */
@@ -767,11 +792,14 @@ lw_status lw_thread_tap_drill(const lw_thread *thread,
                               lw_length *hole);
 
 /**
- * The share of the full thread that a hole leaves, a plain ratio, as in lw_thread_tap_drill.
+ * The share of the full thread that a hole leaves, a plain ratio in the sense of lw_thread_tap_drill: 5/6 for a hole of the
+ * basic minor diameter at 60 degrees, below 0 for one above the thread.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a taper thread.
  */
-lw_status lw_thread_share(const lw_thread *thread, lw_length hole, double *share);
+lw_status lw_thread_share(const lw_thread *thread,
+                          lw_length hole,
+                          double *share);
 
 /**
  * The shortest and longest normal engagement of a metric thread (ISO 965-1).
@@ -779,6 +807,27 @@ lw_status lw_thread_share(const lw_thread *thread, lw_length hole, double *share
  * Errors: LW_NOT_KNOWN where the table has no row for it.
  */
 lw_status lw_thread_normal_engagement(const lw_thread *thread, lw_length *shortest, lw_length *longest);
+
+/**
+ * The group that an engaged length of a metric thread belongs to: "S" up to the shortest normal one, "N", or "L" beyond
+ * the longest.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN where the table has no row for the thread.
+ */
+lw_status lw_thread_engagement_group(const lw_thread *thread,
+                                     lw_length engaged,
+                                     char *buf,
+                                     size_t cap,
+                                     size_t *need);
+
+/**
+ * The length of engagement that the tolerances of a Unified thread are based on where none is stated; lw_limits_new_over
+ * takes another one.
+ *
+ * Errors: LW_NOT_KNOWN for other families.
+ */
+lw_status lw_thread_basic_engagement(const lw_thread *thread,
+                                     lw_length *engagement);
 
 /**
  * Whether two designations name the same thread, whatever their classes: 1, or 0.
@@ -817,10 +866,41 @@ lw_status lw_catalogue_met(size_t index, char *buf, size_t cap, size_t *need);
 lw_status lw_catalogue_source(size_t index, char *buf, size_t cap, size_t *need);
 
 /**
+ * The number of rows that say how the limits of the catalogue were checked: one for each family and each way of checking.
+ */
+lw_status lw_catalogue_report_count(size_t *count);
+
+/**
+ * The family that a row of the report is about.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_catalogue_report_family(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * How the limits of a row were checked, in the words of lw_limits_checked.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_catalogue_report_checked(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * How many limits were checked like that; the outside and the inside of a thread count one each.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_catalogue_report_limits(size_t index, size_t *limits);
+
+/**
  * Every male of the catalogue in every female: the look-alikes, the most convincing first. Free them with
  * lw_lookalikes_free.
  */
 lw_status lw_lookalikes_new(lw_lookalikes **lookalikes);
+
+/**
+ * As lw_lookalikes_new, of n threads; of the whole catalogue where n is 0.
+ */
+lw_status lw_lookalikes_new_among(const lw_thread *const *threads, size_t n, lw_lookalikes **lookalikes);
 
 /**
  * The number of look-alike pairs.
@@ -1065,12 +1145,17 @@ lw_status lw_limits_allowance(const lw_limits *limits, lw_length *diameter);
 lw_status lw_limits_rounded_root(const lw_limits *limits, lw_length *diameter);
 
 /**
+ * The side: "external" or "internal".
+ */
+lw_status lw_limits_side(const lw_limits *limits, char *buf, size_t cap, size_t *need);
+
+/**
  * Whether nobody named the class, so that the usual one was taken: 1, or 0.
  */
 lw_status lw_limits_is_class_assumed(const lw_limits *limits, int32_t *is_assumed);
 
 /**
- * The class that the limits belong to.
+ * The class that the limits belong to, named or taken.
  *
  * Errors: LW_NOT_KNOWN where the family has no classes on that side.
  */
@@ -1117,9 +1202,13 @@ lw_status lw_mating_female(const lw_mating *mating, char *buf, size_t cap, size_
 lw_status lw_mating_starts(const lw_mating *mating, char *buf, size_t cap, size_t *need);
 
 /**
- * What fingers notice: "does not start", "binds", "turns in", "rattles" or "slides in".
+ * What fingers notice: "does not start", "binds", "turns in", "rattles" or "slides in". Where sizes disagree, the more
+ * treacherous answer.
  */
-lw_status lw_mating_feel(const lw_mating *mating, char *buf, size_t cap, size_t *need);
+lw_status lw_mating_feel(const lw_mating *mating,
+                         char *buf,
+                         size_t cap,
+                         size_t *need);
 
 /**
  * How grave the pair is: "stop" for different threads, "note" for the same.
@@ -1132,7 +1221,7 @@ lw_status lw_mating_level(const lw_mating *mating, char *buf, size_t cap, size_t
 lw_status lw_mating_verdict(const lw_mating *mating, char *buf, size_t cap, size_t *need);
 
 /**
- * Whether both are the same thread: 1, or 0.
+ * Whether both are the same thread, or an R in an Rp or Rc of its size: 1, or 0.
  */
 lw_status lw_mating_is_same(const lw_mating *mating, int32_t *is_same);
 
@@ -1142,22 +1231,23 @@ lw_status lw_mating_is_same(const lw_mating *mating, int32_t *is_same);
 lw_status lw_mating_is_lookalike(const lw_mating *mating, int32_t *is_lookalike);
 
 /**
- * Radial overlap at worst and at best; below zero where the crests pass each other.
+ * Radial overlap at worst and, of the sizes that start, at best; below zero where the crests pass each other.
  */
 lw_status lw_mating_overlap(const lw_mating *mating, lw_length *worst, lw_length *best);
 
 /**
- * The overlap at worst and at best as a share of the female's full height, plain ratios, 0 where there is none.
+ * The overlap as a share of the female's full height, at worst and, of the sizes that start, at best; plain ratios, 0
+ * where there is none. The right thread's own worst is well below 1 too.
  */
 lw_status lw_mating_share(const lw_mating *mating,
                           double *worst,
                           double *best);
 
 /**
- * The engaged length at which the pair binds, at the tightest sizes (is_loose 0) or the loosest (1); 0 where it does not
- * start.
+ * The engaged length at which the pair binds, at the tightest sizes that start (is_loose 0) or the loosest (1); 0 where
+ * it does not start at all.
  *
- * Errors: LW_NOT_KNOWN where it never binds.
+ * Errors: LW_NOT_KNOWN where it never binds, so that the length has no limit.
  */
 lw_status lw_mating_length(const lw_mating *mating,
                            int32_t is_loose,
@@ -1166,7 +1256,7 @@ lw_status lw_mating_length(const lw_mating *mating,
 /**
  * As lw_mating_length, in turns.
  *
- * Errors: LW_NOT_KNOWN where it never binds.
+ * Errors: LW_NOT_KNOWN where it never binds, so that the turns have no limit.
  */
 lw_status lw_mating_turns(const lw_mating *mating, int32_t is_loose, double *turns);
 
@@ -1186,9 +1276,76 @@ lw_status lw_mating_engaged_share(const lw_mating *mating,
 void lw_mating_free(lw_mating *mating);
 
 /**
+ * Every way to tell two threads apart on the "external" or "internal" side. Free it with
+ * lw_separation_free.
+ *
+ * Errors: LW_UNKNOWN_NAME for the side.
+ */
+lw_status lw_separation_new(const lw_thread *first,
+                            const lw_thread *second,
+                            const char *side,
+                            lw_separation **separation);
+
+/**
+ * The number of ways.
+ */
+lw_status lw_separation_count(const lw_separation *separation, size_t *count);
+
+/**
+ * What to measure: "ten pitches", "diameter", "taper over 10 mm" or "flank angle".
+ */
+lw_status lw_separation_measure(const lw_separation *separation,
+                                size_t index,
+                                char *buf,
+                                size_t cap,
+                                size_t *need);
+
+/**
+ * Whether the readings do not overlap, the error of the measurement included: 1, or 0.
+ */
+lw_status lw_separation_separates(const lw_separation *separation, size_t index, int32_t *separates);
+
+/**
+ * The measurement in words: "measure the ten pitches: 10 mm for M11x1, 10.58 mm for 7/16-24".
+ */
+lw_status lw_separation_words(const lw_separation *separation,
+                              size_t index,
+                              char *buf,
+                              size_t cap,
+                              size_t *need);
+
+/**
+ * The least and the most length to read on the first thread (0) or the second (1).
+ *
+ * Errors: LW_NOT_KNOWN where an angle is measured.
+ */
+lw_status lw_separation_length(const lw_separation *separation,
+                               size_t index,
+                               size_t thread,
+                               lw_length *least,
+                               lw_length *most);
+
+/**
+ * The least and the most angle to read on the first thread (0) or the second (1).
+ *
+ * Errors: LW_NOT_KNOWN where a length is measured.
+ */
+lw_status lw_separation_angle(const lw_separation *separation,
+                              size_t index,
+                              size_t thread,
+                              lw_angle *least,
+                              lw_angle *most);
+
+/**
+ * Frees ways to tell threads apart. NULL is allowed.
+ */
+void lw_separation_free(lw_separation *separation);
+
+/**
  * The shear areas of a male in a female over a wanted engagement. Free it with lw_stripping_free.
  *
- * Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN where one thread is tapered.
+ * Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN where one thread is tapered or the female takes a
+ * tapered male.
  */
 lw_status lw_stripping_new(const lw_thread *male,
                            const lw_thread *female,
@@ -1211,9 +1368,12 @@ lw_status lw_stripping_external_mm2(const lw_stripping *stripping, double *worst
 lw_status lw_stripping_internal_mm2(const lw_stripping *stripping, double *worst, double *best);
 
 /**
- * The smaller area over that of the right male at the wanted length, a plain ratio, at worst and at best.
+ * What holds of the right male's thread at the wanted length, at worst and at best, a plain ratio: the smaller area over
+ * the right one's, but no more than the overlap over the right one's.
  */
-lw_status lw_stripping_share(const lw_stripping *stripping, double *worst, double *best);
+lw_status lw_stripping_share(const lw_stripping *stripping,
+                             double *worst,
+                             double *best);
 
 /**
  * Frees shear areas. NULL is allowed.

@@ -8,20 +8,35 @@ pub mod limits;
 
 pub mod mate;
 
+pub mod separate;
+
 pub mod strip;
 
-use crate::argument::{fill_text, given, given_mut, known, put, text};
+use crate::argument::{fill_text, given, given_mut, known, list, put, text};
 use crate::call::{call, lw_status};
 use crate::units::{lw_angle, lw_length};
-use linewright::thread::{Class, ThreadSide};
+use linewright::thread::{CATALOGUE, Class, Series, ThreadSide};
 use linewright::units::{ratio, to_mm2};
-use linewright::{Error, Thread};
+use linewright::{Error, Thread, bounds};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
 /// A thread: family, diameter and pitch, hand, and the class of its tolerances where one was given.
 #[derive(Debug)]
 pub struct lw_thread(pub(crate) Thread);
+
+/// The threads of a list; where it is empty, those of the catalogue.
+///
+/// # Safety
+/// `threads` is NULL or points to `n` threads.
+unsafe fn among_or_all(threads: *const Option<&lw_thread>, n: usize) -> Result<Vec<Thread>, Error> {
+    let named = unsafe { list(threads, n, "threads") }?;
+    if named.is_empty() {
+        return Ok(CATALOGUE.iter().map(|row| row.thread).collect());
+    }
+    let named = named.iter().enumerate();
+    named.map(|(i, thread)| Ok(given(*thread, &format!("threads[{i}]"))?.0)).collect()
+}
 
 /// Reads a thread as people write it ("M 10 x 1,0", "7/16 - 24 UNS") and gives its designation in its one spelling
 /// ("M10x1", "7/16-24").
@@ -104,6 +119,46 @@ pub unsafe extern "C" fn lw_thread_class(
 ) -> lw_status {
     let class = || known(given(thread, "thread")?.0.class().map(|class: Class| class.to_string()), "class");
     call(|| unsafe { fill_text(buf, cap, need, class) })
+}
+
+/// The series of a Unified thread, "UNC", "UNF", "UNEF", "UN" or "UNS", which follows from diameter and count.
+///
+/// Errors: LW_NOT_KNOWN for other families, which have none.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_thread_series(
+    thread: Option<&lw_thread>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let series = || Ok(known(given(thread, "thread")?.0.series().map(Series::name), "series")?.to_owned());
+    call(|| unsafe { fill_text(buf, cap, need, series) })
+}
+
+/// The group of engagement lengths that a metric designation names: "S", "N" or "L".
+///
+/// Errors: LW_NOT_KNOWN where it names none.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_thread_engagement(
+    thread: Option<&lw_thread>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let letter = || {
+        let group = given(thread, "thread")?.0.engagement();
+        Ok(known(group, "engagement")?.letter().to_string())
+    };
+    call(|| unsafe { fill_text(buf, cap, need, letter) })
+}
+
+/// The same thread without class and group of engagement lengths, as a thread of its own. Free it with lw_thread_free.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_thread_plain(
+    thread: Option<&lw_thread>,
+    plain: Option<&mut MaybeUninit<Box<lw_thread>>>,
+) -> lw_status {
+    call(|| put(plain, "plain", Box::new(lw_thread(given(thread, "thread")?.0.plain()))))
 }
 
 /// Writes a length that follows from a thread.
@@ -216,7 +271,7 @@ pub extern "C" fn lw_thread_stress_area_mm2(
 }
 
 /// The hole for tapping with a share of the full thread, a plain ratio from 0.3 to 1; full is what drill charts count, 3/4
-/// of the sharp triangle at 60 degrees: d - share x 1.299 P.
+/// of the sharp triangle at 60 degrees: d - share x 1.299 P. At 55 degrees it is the thread's own height.
 ///
 /// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a taper thread.
 #[unsafe(no_mangle)]
@@ -228,7 +283,8 @@ pub extern "C" fn lw_thread_tap_drill(
     length(thread, hole, "hole", |thread| thread.tap_drill(ratio(share)))
 }
 
-/// The share of the full thread that a hole leaves, a plain ratio, as in lw_thread_tap_drill.
+/// The share of the full thread that a hole leaves, a plain ratio in the sense of lw_thread_tap_drill: 5/6 for a hole of the
+/// basic minor diameter at 60 degrees, below 0 for one above the thread.
 ///
 /// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a taper thread.
 #[unsafe(no_mangle)]
@@ -256,6 +312,37 @@ pub extern "C" fn lw_thread_normal_engagement(
         longest.write(long.into());
         Ok(())
     })
+}
+
+/// The group that an engaged length of a metric thread belongs to: "S" up to the shortest normal one, "N", or "L" beyond
+/// the longest.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN where the table has no row for the thread.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_thread_engagement_group(
+    thread: Option<&lw_thread>,
+    engaged: lw_length,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let letter = || {
+        let group = given(thread, "thread")?.0.engagement_group(bounds::ENGAGEMENT.length(engaged.into())?);
+        Ok(known(group, "engagement group")?.letter().to_string())
+    };
+    call(|| unsafe { fill_text(buf, cap, need, letter) })
+}
+
+/// The length of engagement that the tolerances of a Unified thread are based on where none is stated; lw_limits_new_over
+/// takes another one.
+///
+/// Errors: LW_NOT_KNOWN for other families.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_thread_basic_engagement(
+    thread: Option<&lw_thread>,
+    engagement: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    length(thread, engagement, "engagement", |thread| known(thread.basic_engagement(), "engagement"))
 }
 
 /// Whether two designations name the same thread, whatever their classes: 1, or 0.

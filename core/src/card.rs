@@ -12,7 +12,7 @@ use crate::check::{Spot, TapeCheck};
 use crate::line::End;
 use crate::plan::{Plan, PlannedBend, StepKind, angles_text, both_units, turn_text};
 use crate::problem::{Problem, Side};
-use crate::units::{Rounding, length_text, to_mm};
+use crate::units::{Length, Rounding, length_text, to_mm};
 use page::Page;
 
 /// The card. Every line is at most 80 ASCII characters.
@@ -41,7 +41,7 @@ fn heading(plan: &Plan, page: &mut Page) {
     let revision = if plan.bench_revision().is_empty() { "not named" } else { plan.bench_revision() };
     page.split(&format!("tube {od} x {wall}, {}", tube.material().name()), &format!("bench {revision}"));
     for side in [Side::A, Side::B] {
-        page.wrapped(&format!("{}  ", side.name()), &end_text(plan.line().end(side)));
+        page.wrapped(&format!("{}  ", side.name()), &end_text(plan.line().end(side), tube.wall()));
     }
     page.bar('-');
     let cut = plan.cut().map_or("NOT KNOWN".to_owned(), |cut| both_units(cut.length(), Rounding::Up));
@@ -57,7 +57,7 @@ fn heading(plan: &Plan, page: &mut Page) {
     page.bar('-');
 }
 
-fn end_text(end: &End) -> String {
+fn end_text(end: &End, wall: Length) -> String {
     let known = |text: Option<String>, what: &str| text.unwrap_or(format!("{what} NOT KNOWN"));
     let nut = known(end.nut.thread().map(|t| format!("nut {t}")), "nut thread");
     let nose = known(end.nut.nose().map(|n| format!("{} nose", n.name())), "nose");
@@ -69,7 +69,16 @@ fn end_text(end: &End) -> String {
             format!("{name}: {thread}, {}", known(port.seat.map(|s| format!("{} seat", s.name())), "seat"))
         }
     };
-    format!("{port} | {nut}, {nose}, {} flare", end.flare.name())
+    // What the eye can compare when the nut is snug.
+    let snug = match end.clamp_margin(wall) {
+        Some(margin) => format!(
+            "when snug {} under the head, {} of thread in the port",
+            length_text(margin.under_head),
+            length_text(margin.engaged)
+        ),
+        None => "room under the head when snug NOT KNOWN".to_owned(),
+    };
+    format!("{port} | {nut}, {nose}, {} flare | {snug}", end.flare.name())
 }
 
 fn steps(plan: &Plan, page: &mut Page) {

@@ -12,6 +12,7 @@ static lw_stripping *stripping;
 static lw_measured *measured;
 static lw_identification *identification;
 static lw_lookalikes *lookalikes;
+static lw_separation *separation;
 static const lw_thread *threads[1];
 
 /* Where answers would go. */
@@ -23,10 +24,13 @@ static double second_number;
 static lw_length length;
 static lw_length second;
 static lw_angle angle;
+static lw_angle second_angle;
 static lw_identification *new_identification;
 static lw_limits *new_limits;
+static lw_lookalikes *new_lookalikes;
 static lw_mating *new_mating;
 static lw_measured *new_measured;
+static lw_separation *new_separation;
 static lw_stripping *new_stripping;
 static lw_thread *new_thread;
 
@@ -42,6 +46,7 @@ static void make(void) {
     OK(lw_measured_set_diameter(measured, lw_mm(9.45), lw_mm(0.05)));
     OK(lw_identify(measured, NULL, 0, &identification));
     OK(lw_lookalikes_new(&lookalikes));
+    OK(lw_separation_new(thread, unified, "external", &separation));
     threads[0] = thread;
 }
 
@@ -56,6 +61,7 @@ static void unmake(void) {
     lw_measured_free(measured);
     lw_identification_free(identification);
     lw_lookalikes_free(lookalikes);
+    lw_separation_free(separation);
 }
 
 static void calls(void) {
@@ -235,12 +241,62 @@ static void calls(void) {
     REFUSES("count", lw_lookalikes_count(lookalikes, NULL));
     REFUSES("lookalikes", lw_lookalikes_mating(NULL, 0, &new_mating));
     REFUSES("mating", lw_lookalikes_mating(lookalikes, 0, NULL));
-    REFUSES("threads", lw_identify(measured, none, 1, &new_identification));
+    REFUSES("threads[0]", lw_identify(measured, none, 1, &new_identification));
+    REFUSES("threads[0]", lw_lookalikes_new_among(none, 1, &new_lookalikes));
+}
+
+/* The rest of them. */
+static void more_calls(void) {
+    REFUSES("thread", lw_thread_series(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_thread_series(unified, NULL, sizeof text, &count));
+    REFUSES("need", lw_thread_series(unified, text, sizeof text, NULL));
+    REFUSES("thread", lw_thread_engagement(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_thread_engagement(thread, NULL, sizeof text, &count));
+    REFUSES("need", lw_thread_engagement(thread, text, sizeof text, NULL));
+    REFUSES("thread", lw_thread_plain(NULL, &new_thread));
+    REFUSES("plain", lw_thread_plain(thread, NULL));
+    REFUSES("thread", lw_thread_engagement_group(NULL, lw_mm(6.0), text, sizeof text, &count));
+    REFUSES("buf", lw_thread_engagement_group(thread, lw_mm(6.0), NULL, sizeof text, &count));
+    REFUSES("need", lw_thread_engagement_group(thread, lw_mm(6.0), text, sizeof text, NULL));
+    REFUSES("thread", lw_thread_basic_engagement(NULL, &length));
+    REFUSES("engagement", lw_thread_basic_engagement(unified, NULL));
+    REFUSES("limits", lw_limits_side(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_limits_side(limits, NULL, sizeof text, &count));
+    REFUSES("need", lw_limits_side(limits, text, sizeof text, NULL));
+    REFUSES("first", lw_separation_new(NULL, unified, "external", &new_separation));
+    REFUSES("second", lw_separation_new(thread, NULL, "external", &new_separation));
+    REFUSES("side", lw_separation_new(thread, unified, NULL, &new_separation));
+    REFUSES("separation", lw_separation_new(thread, unified, "external", NULL));
+    REFUSES("separation", lw_separation_count(NULL, &count));
+    REFUSES("count", lw_separation_count(separation, NULL));
+    REFUSES("separation", lw_separation_measure(NULL, 0, text, sizeof text, &count));
+    REFUSES("buf", lw_separation_measure(separation, 0, NULL, sizeof text, &count));
+    REFUSES("need", lw_separation_measure(separation, 0, text, sizeof text, NULL));
+    REFUSES("separation", lw_separation_separates(NULL, 0, &integer));
+    REFUSES("separates", lw_separation_separates(separation, 0, NULL));
+    REFUSES("separation", lw_separation_words(NULL, 0, text, sizeof text, &count));
+    REFUSES("buf", lw_separation_words(separation, 0, NULL, sizeof text, &count));
+    REFUSES("need", lw_separation_words(separation, 0, text, sizeof text, NULL));
+    REFUSES("separation", lw_separation_length(NULL, 0, 0, &length, &second));
+    REFUSES("least", lw_separation_length(separation, 0, 0, NULL, &second));
+    REFUSES("most", lw_separation_length(separation, 0, 0, &length, NULL));
+    REFUSES("separation", lw_separation_angle(NULL, 3, 0, &angle, &second_angle));
+    REFUSES("least", lw_separation_angle(separation, 3, 0, NULL, &second_angle));
+    REFUSES("most", lw_separation_angle(separation, 3, 0, &angle, NULL));
+    REFUSES("count", lw_catalogue_report_count(NULL));
+    REFUSES("buf", lw_catalogue_report_family(0, NULL, sizeof text, &count));
+    REFUSES("need", lw_catalogue_report_family(0, text, sizeof text, NULL));
+    REFUSES("buf", lw_catalogue_report_checked(0, NULL, sizeof text, &count));
+    REFUSES("need", lw_catalogue_report_checked(0, text, sizeof text, NULL));
+    REFUSES("limits", lw_catalogue_report_limits(0, NULL));
+    REFUSES("threads", lw_lookalikes_new_among(NULL, 1, &new_lookalikes));
+    REFUSES("lookalikes", lw_lookalikes_new_among(threads, 1, NULL));
 }
 
 int main(void) {
     make();
     calls();
+    more_calls();
     lw_thread_free(NULL);
     lw_limits_free(NULL);
     lw_mating_free(NULL);
@@ -248,6 +304,7 @@ int main(void) {
     lw_measured_free(NULL);
     lw_identification_free(NULL);
     lw_lookalikes_free(NULL);
+    lw_separation_free(NULL);
     unmake();
     return verdict("null_thread");
 }

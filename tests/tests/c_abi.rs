@@ -122,7 +122,7 @@ fn null_is_refused_by_name() -> Outcome {
     all_checks_hold("null", 500)?;
     all_checks_hold("null_flare", 180)?;
     all_checks_hold("null_more", 350)?;
-    all_checks_hold("null_thread", 350)
+    all_checks_hold("null_thread", 430)
 }
 
 #[test]
@@ -133,6 +133,12 @@ fn bad_input_is_refused_and_outputs_are_kept() -> Outcome {
 #[test]
 fn a_single_line_has_what_it_needs() -> Outcome {
     all_checks_hold("line", 280)
+}
+
+#[test]
+fn threads_are_answered() -> Outcome {
+    all_checks_hold("thread", 200)?;
+    all_checks_hold("thread_find", 320)
 }
 
 #[test]

@@ -90,6 +90,16 @@ fn a_wrong_answer_fails_and_so_does_a_known_failure_that_passes() -> common::Out
     assert!(verdict(&wrong).is_err_and(|why| why.contains("tangent_length_mm")));
     verdict(&failing(wrong))?;
     assert!(verdict(&failing(bend("", ""))).is_err_and(|why| why.contains("it passes")));
+    // A sentence is compared whole, semicolons and all.
+    let sentence = |words: &str| {
+        let mate = r#"accept = { male = "M5x0.8", female = "M20x1.5" }"#;
+        verdict(&format!(
+            "[[case]]\noperation = \"mate\"\n{mate}\nexpect = {{ verdict = \"{words}\" }}\norigin = \"rule\"\n"
+        ))
+    };
+    sentence("M5x0.8 in M20x1.5: different threads; it goes in without holding on anything")?;
+    assert!(sentence("M5x0.8 in M20x1.5: different threads").is_err());
+    assert!(sentence("M5x0.8 in M20x1.5: different threads; it goes in").is_err());
     // One wrong figure among right ones, a missing item, an error for values and values for an error.
     assert!(verdict(&bend("15.707963267948966", "15.70797")).is_err());
     assert!(verdict(&bend("tangent_length_mm = 10.0", "tangent_length_mm = [10.0, 10.0]")).is_err());

@@ -1,11 +1,12 @@
 //! The threads that the library thinks of, and those among them that are taken for one another.
 
 use super::mate::lw_mating;
+use super::{among_or_all, lw_thread};
 use crate::argument::{fill_text, given, item, put};
 use crate::call::{call, lw_status};
 use linewright::Thread;
 use linewright::source::Source;
-use linewright::thread::{CATALOGUE, Mating, lookalikes};
+use linewright::thread::{CATALOGUE, Mating, lookalikes, report};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -62,6 +63,49 @@ pub unsafe extern "C" fn lw_catalogue_source(
     })
 }
 
+/// The number of rows that say how the limits of the catalogue were checked: one for each family and each way of checking.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_catalogue_report_count(count: Option<&mut MaybeUninit<usize>>) -> lw_status {
+    call(|| put(count, "count", report().len()))
+}
+
+/// The family that a row of the report is about.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_catalogue_report_family(
+    index: usize,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(item(&report(), index)?.family.name().to_owned())) })
+}
+
+/// How the limits of a row were checked, in the words of lw_limits_checked.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_catalogue_report_checked(
+    index: usize,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(item(&report(), index)?.checked.name().to_owned())) })
+}
+
+/// How many limits were checked like that; the outside and the inside of a thread count one each.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_catalogue_report_limits(
+    index: usize,
+    limits: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| put(limits, "limits", item(&report(), index)?.rows))
+}
+
 /// Every male of the catalogue in every female: the look-alikes, the most convincing first. Free them with
 /// lw_lookalikes_free.
 #[unsafe(no_mangle)]
@@ -69,6 +113,19 @@ pub extern "C" fn lw_lookalikes_new(lookalikes: Option<&mut MaybeUninit<Box<lw_l
     call(|| {
         let list: Vec<Thread> = CATALOGUE.iter().map(|row| row.thread).collect();
         put(lookalikes, "lookalikes", Box::new(lw_lookalikes(self::lookalikes(&list))))
+    })
+}
+
+/// As lw_lookalikes_new, of n threads; of the whole catalogue where n is 0.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_lookalikes_new_among(
+    threads: *const Option<&lw_thread>,
+    n: usize,
+    lookalikes: Option<&mut MaybeUninit<Box<lw_lookalikes>>>,
+) -> lw_status {
+    call(|| {
+        let among = unsafe { among_or_all(threads, n) }?;
+        put(lookalikes, "lookalikes", Box::new(lw_lookalikes(self::lookalikes(&among))))
     })
 }
 

@@ -1,12 +1,12 @@
 //! What a measured thread may be.
 
-use super::lw_thread;
-use crate::argument::{fill_text, given, given_mut, item, known, list, put, text};
+use super::{among_or_all, lw_thread};
+use crate::argument::{fill_text, given, given_mut, item, known, put, text};
 use crate::call::{call, lw_status};
 use crate::units::lw_length;
-use linewright::thread::{CATALOGUE, Candidate, Identification, Measured, ThreadSide, identify, separate};
+use linewright::Error;
+use linewright::thread::{Candidate, Identification, Measured, ThreadSide, identify, separate};
 use linewright::units::ratio;
-use linewright::{Error, Thread};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -110,15 +110,7 @@ pub unsafe extern "C" fn lw_identify(
 ) -> lw_status {
     call(|| {
         let measured = &given(measured, "measured")?.0;
-        let named = unsafe { list(threads, n, "threads") }?;
-        let among: Vec<Thread> = if named.is_empty() {
-            CATALOGUE.iter().map(|row| row.thread).collect()
-        } else {
-            named
-                .iter()
-                .map(|thread| given(*thread, "threads").map(|thread| thread.0))
-                .collect::<Result<_, _>>()?
-        };
+        let among = unsafe { among_or_all(threads, n) }?;
         let found = identify(measured, &among)?;
         put(identification, "identification", Box::new(lw_identification(found)))
     })

@@ -147,6 +147,17 @@ pub extern "C" fn lw_limits_rounded_root(
     limit(limits, diameter, |limits| limits.rounded_root)
 }
 
+/// The side: "external" or "internal".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_limits_side(
+    limits: Option<&lw_limits>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(given(limits, "limits")?.0.side.name().to_owned())) })
+}
+
 /// Whether nobody named the class, so that the usual one was taken: 1, or 0.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_limits_is_class_assumed(
@@ -156,7 +167,7 @@ pub extern "C" fn lw_limits_is_class_assumed(
     call(|| put(is_assumed, "is_assumed", i32::from(given(limits, "limits")?.0.is_class_assumed)))
 }
 
-/// The class that the limits belong to.
+/// The class that the limits belong to, named or taken.
 ///
 /// Errors: LW_NOT_KNOWN where the family has no classes on that side.
 #[unsafe(no_mangle)]

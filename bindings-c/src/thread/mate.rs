@@ -64,7 +64,8 @@ pub unsafe extern "C" fn lw_mating_starts(
     call(|| unsafe { fill_text(buf, cap, need, found) })
 }
 
-/// What fingers notice: "does not start", "binds", "turns in", "rattles" or "slides in".
+/// What fingers notice: "does not start", "binds", "turns in", "rattles" or "slides in". Where sizes disagree, the more
+/// treacherous answer.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_mating_feel(
     mating: Option<&lw_mating>,
@@ -100,7 +101,7 @@ pub unsafe extern "C" fn lw_mating_verdict(
     call(|| unsafe { fill_text(buf, cap, need, found) })
 }
 
-/// Whether both are the same thread: 1, or 0.
+/// Whether both are the same thread, or an R in an Rp or Rc of its size: 1, or 0.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_mating_is_same(
     mating: Option<&lw_mating>,
@@ -118,7 +119,7 @@ pub extern "C" fn lw_mating_is_lookalike(
     call(|| put(is_lookalike, "is_lookalike", i32::from(given(mating, "mating")?.0.is_lookalike())))
 }
 
-/// Radial overlap at worst and at best; below zero where the crests pass each other.
+/// Radial overlap at worst and, of the sizes that start, at best; below zero where the crests pass each other.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_mating_overlap(
     mating: Option<&lw_mating>,
@@ -134,7 +135,8 @@ pub extern "C" fn lw_mating_overlap(
     })
 }
 
-/// The overlap at worst and at best as a share of the female's full height, plain ratios, 0 where there is none.
+/// The overlap as a share of the female's full height, at worst and, of the sizes that start, at best; plain ratios, 0
+/// where there is none. The right thread's own worst is well below 1 too.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_mating_share(
     mating: Option<&lw_mating>,
@@ -150,10 +152,10 @@ pub extern "C" fn lw_mating_share(
     })
 }
 
-/// The engaged length at which the pair binds, at the tightest sizes (is_loose 0) or the loosest (1); 0 where it does not
-/// start.
+/// The engaged length at which the pair binds, at the tightest sizes that start (is_loose 0) or the loosest (1); 0 where
+/// it does not start at all.
 ///
-/// Errors: LW_NOT_KNOWN where it never binds.
+/// Errors: LW_NOT_KNOWN where it never binds, so that the length has no limit.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_mating_length(
     mating: Option<&lw_mating>,
@@ -168,7 +170,7 @@ pub extern "C" fn lw_mating_length(
 
 /// As lw_mating_length, in turns.
 ///
-/// Errors: LW_NOT_KNOWN where it never binds.
+/// Errors: LW_NOT_KNOWN where it never binds, so that the turns have no limit.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_mating_turns(
     mating: Option<&lw_mating>,

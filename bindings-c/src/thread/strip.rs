@@ -14,7 +14,8 @@ pub struct lw_stripping(Stripping);
 
 /// The shear areas of a male in a female over a wanted engagement. Free it with lw_stripping_free.
 ///
-/// Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN where one thread is tapered.
+/// Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN where one thread is tapered or the female takes a
+/// tapered male.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_stripping_new(
     male: Option<&lw_thread>,
@@ -73,7 +74,8 @@ pub extern "C" fn lw_stripping_internal_mm2(
     pair(stripping, worst, best, |found| found.internal.map(to_mm2))
 }
 
-/// The smaller area over that of the right male at the wanted length, a plain ratio, at worst and at best.
+/// What holds of the right male's thread at the wanted length, at worst and at best, a plain ratio: the smaller area over
+/// the right one's, but no more than the overlap over the right one's.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_stripping_share(
     stripping: Option<&lw_stripping>,

@@ -11,8 +11,8 @@ pub(super) const STANDING: &[&str] = &[
      and whoever they require to inspect the work decide.",
     "Before each flare: nut on, threads toward the end. Cut off a flare that is cracked or one-sided; never tighten \
      it harder.",
-    "Thread, seat and nose must all agree. That a nut turns in easily proves nothing. Whether the nut bottoms in the \
-     port was not computed: compare its length with the port's depth.",
+    "Thread, seat and nose must all agree. That a nut turns in easily proves nothing. Some two threads \
+     show when a nut is snug; none is suspicious.",
     "Start every nut by hand, several turns, before any wrench. Never pull a line into place with its nut.",
     "No sealant, tape or paste on flare joints; never a washer and a flare on one joint.",
     "Cut ends are sharp and chips stay inside: ream, blow out, cap. Brake fluid harms skin, eyes and paint; only from \

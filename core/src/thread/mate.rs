@@ -320,6 +320,8 @@ impl Mating {
         if self.is_same() {
             return format!("{male} in {female}: the same thread, {holds}");
         }
+        let left = percent(self.engaged(STANDING_MM));
+        let holds = format!("keeps {left} of a full {STANDING_MM} mm thread at worst, {holds}");
         let turns = match self.turns() {
             [Some(least), Some(most)] => format!("binds after {least:.1} to {most:.1} turns"),
             [Some(least), None] => format!("binds after {least:.1} turns or never"),

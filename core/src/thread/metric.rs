@@ -26,10 +26,28 @@ pub(super) fn diameter_step(diameter_um: u32) -> Option<(u32, u32)> {
     DIAMETER_STEPS.into_iter().find(|(over, most)| (over + 1..=*most).contains(&diameter_um))
 }
 
+/// Threads whose limits 6g and 6H were seen in print, in micrometers; of all others they are computed from the rules, also
+/// where the tolerance itself stands in a table that was seen.
+const PRINTED: [(u32, u32); 13] = [
+    (8_000, 1_000),
+    (9_000, 1_000),
+    (10_000, 1_000),
+    (10_000, 1_250),
+    (10_000, 1_500),
+    (11_000, 1_000),
+    (11_000, 1_500),
+    (12_000, 1_000),
+    (12_000, 1_250),
+    (12_000, 1_500),
+    (14_000, 1_500),
+    (16_000, 1_500),
+    (18_000, 1_500),
+];
+
 /// Pitches that the standard covers, in micrometers.
 const PITCHES: std::ops::RangeInclusive<u32> = 200..=8_000;
 
-/// Pitches that the table of fundamental deviations, crest and minor tolerances has a row for (seen).
+/// Pitches that the table of fundamental deviations has a row for (seen).
 const TABLE_PITCHES: [u32; 25] = [
     200, 250, 300, 350, 400, 450, 500, 600, 700, 750, 800, 1_000, 1_250, 1_500, 1_750, 2_000, 2_500, 3_000,
     3_500, 4_000, 4_500, 5_000, 5_500, 6_000, 8_000,
@@ -166,14 +184,6 @@ fn minor_tolerance(grade: u8, pitch_um: u32) -> i32 {
     six.plus(4 * (isize::from(grade) - 6)).um()
 }
 
-/// Whether the standard's table has a pitch diameter tolerance for this diameter step and pitch.
-fn is_in_table(thread: &Thread, step: (u32, u32), pitch_um: u32, zone: Zone) -> bool {
-    // The one cell that is missing among the grades that a pitch has.
-    let is_missing = step.1 == 45_000 && pitch_um == 1_000 && zone.grade == 8;
-    let is_internal = zone.position.side() == ThreadSide::Internal;
-    thread.normal_engagement().is_some() && !(is_missing && is_internal)
-}
-
 /// Finest pitch in micrometers that the standard has a grade for (seen: the tables end there).
 fn finest_pitch(side: ThreadSide, pitch: u8, crest: u8) -> u32 {
     let internal = |grade: u8| match grade {
@@ -220,9 +230,12 @@ pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<
     let (off, off_checked) = deviation(pitch.position, pitch_um);
     let off = f64::from(off);
     let t2 = f64::from(pitch_tolerance(side, pitch.grade, step, pitch_um));
-    let checked = match (off_checked, is_in_table(thread, step, pitch_um, pitch)) {
-        (Checked::Seen, false) => Checked::Computed,
-        (checked, _) => checked,
+    let is_usual =
+        pitch == crest && matches!(pitch, Zone { grade: 6, position: Position::G | Position::HInternal });
+    let checked = match off_checked {
+        Checked::Memory => Checked::Memory,
+        _ if is_usual && PRINTED.contains(&(diameter_um, pitch_um)) => Checked::Seen,
+        _ => Checked::Computed,
     };
     let raw = match side {
         ThreadSide::External => {
