@@ -234,8 +234,9 @@ def test_washers_of_hose_ends():
     for call in (lw.hose_end_washers, lw.hose_end_sealed_by):
         with pytest.raises(lw.UnknownNameError, match="male-washer, female-flare, banjo"):
             call("elbow")
-    with pytest.raises(OverflowError):
+    with pytest.raises(lw.InputError) as caught:
         lw.hose_end_check("banjo", -1)
+    assert (caught.value.code, caught.value.part) == ("OUT_OF_RANGE", "field washers")
 
 
 def test_washers_to_buy():

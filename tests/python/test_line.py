@@ -153,7 +153,7 @@ def test_what_goes_onto_the_tube_in_its_order(line, bench):
     bench = lw.Bench(former=bench.former, flare_tool=[*bench.flare_tools, tool], springback=bench.springback)
     made = lw.Line("R4", tube=line.tube, path=line.path, a=end, b=line.b)
     loading = made.plan(bench).loading
-    assert [part.what for part in loading if part.side == "A"] == ["armor", "grommet", "nut A (3/8-24)", "support sleeve"]
+    assert [part.what for part in loading if part.side == "A"] == ["armor", "grommet", "nut A (3/8-24 UNF)", "support sleeve"]
     assert not made.plan(bench).is_draft
     small = lw.End(nut, "single-37", port=lw.Port("3/8-24", "cone-37"), holes=["12.5 mm"])
     refused = lw.Line("R4", tube=line.tube, path=line.path, a=small, b=line.b).plan(bench)

@@ -17,7 +17,7 @@ def test_the_samples_run(capsys):
     exec(compile(blocks[1], "README.md", "exec"), {})
     advice, verdict, most = capsys.readouterr().out.splitlines()
     # Ten pitches of 25.4 / 24 mm; M10x1-6H, pitch diameter of ISO 965-2.
-    assert "10.58 mm for 3/8-24" in advice and verdict.startswith("3/8-24 in M10x1: different") and most == "9.5"
+    assert "10.58 mm for 3/8-24" in advice and verdict.startswith("3/8-24 UNF in M10x1: different") and most == "9.5"
     exec(compile(blocks[2], "README.md", "exec"), {})
     said = capsys.readouterr().out
     # By hand: 2844.8 less 7 x 4.7625 / 2 x pi / 2, with 10 for two flares and 1.645 x sqrt(8.53 ^ 2 + 7 x 4 + 9).

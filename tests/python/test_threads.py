@@ -94,7 +94,7 @@ def test_a_side_that_nobody_said_is_asked_for():
     raises("NOT_KNOWN", lw.thread("M10x1").limits)
     raises("THREAD_SIDE", lw.thread("M10x1-6H").limits, "external")
     raises("THREAD_SIDE", lw.thread("R 1/8").limits, "internal")
-    raises("OUT_OF_RANGE", lw.thread("M400x4").limits, "external")
+    raises("OUT_OF_RANGE", lw.thread, "M400x4")
     raises("UNKNOWN_NAME", lw.thread("M10x1").limits, "outside", error=lw.UnknownNameError)
 
 
@@ -343,7 +343,7 @@ def test_lookalikes_of_a_list_and_of_the_catalogue():
 
 
 TEXTS = {"designation", "family", "external_class", "internal_class", "met", "source", "checked"}
-TEXTS |= {"external_checked", "internal_checked"}
+TEXTS |= {"source_place"} | {f"{side}_{what}" for side in ("external", "internal") for what in ("source", "source_place", "checked")}
 
 
 @pytest.fixture(scope="module")

@@ -113,18 +113,20 @@ fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>, ledg
     if short.is_empty() {
         return;
     }
-    let list = |of: &dyn Fn(&(Length, Length, &str, &str)) -> String| {
-        short.iter().map(of).collect::<Vec<_>>().join("; ")
-    };
-    let reasons = list(&|(_, _, _, why)| (*why).to_owned());
+    let reasons = join(short.iter().map(|(_, _, _, why)| (*why).to_owned()));
+    let found = join(short.iter().map(|(length, _, what, _)| format!("{} {what}", Value::Length(*length))));
+    let wanted =
+        join(short.iter().map(|(_, least, what, _)| format!("at least {} {what}", Value::Length(*least))));
     problems.push(
         Problem::new(Code::ClampMarginNone, part.clone())
-            .got(Value::text(list(&|(length, _, what, _)| format!("{} {what}", Value::Length(*length)))))
-            .need(Value::text(list(&|(_, least, what, _)| {
-                format!("at least {} {what}", Value::Length(*least))
-            })))
+            .got(Value::text(found))
+            .need(Value::text(wanted))
             .why(format!("when the nut should clamp its flare: {reasons}")),
     );
+}
+
+fn join(parts: impl Iterator<Item = String>) -> String {
+    parts.collect::<Vec<_>>().join("; ")
 }
 
 /// How far beyond the middle of its seat the thread of a port may end, in outside diameters of the tube: a seat is about

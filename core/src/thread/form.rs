@@ -96,9 +96,10 @@ impl Thread {
         self.parallel_only()?;
         let (major, full) = (to_mm(self.diameter()), 2.0 * self.chart_height());
         let share = (major - to_mm(hole)) / full;
-        if share < 0.0 || share > 1.0 + SAME_SHARE {
-            let ends = [mm(major - full), mm(major)].map(Value::Length);
-            let need = Value::text(format!("a hole from {} to {} for this thread", ends[0], ends[1]));
+        if !(0.0..=1.0 + SAME_SHARE).contains(&share) {
+            // To a micrometer, inward, so that what is asked for is always taken.
+            let [least, most] = [((major - full) * 1e3).ceil() / 1e3, (major * 1e3).floor() / 1e3];
+            let need = Value::text(format!("a hole from {least} mm to {most} mm for this thread"));
             return Err(Error::field(Code::OutOfRange, "hole", Value::Length(hole), need));
         }
         Ok(ratio(share.min(1.0)))
