@@ -58,7 +58,8 @@ fn main() {
             (ours.value - theirs.as_f64().unwrap_or(f64::NAN)).abs() * to_mm(*radius)
         };
         // A difference that is no number must not pass.
-        let bad = curvatures.iter().zip(theirs).zip(all.radius).map(off).find(|off| off.is_nan() || *off > AGREE);
+        let bad =
+            curvatures.iter().zip(theirs).zip(all.radius).map(off).find(|off| off.is_nan() || *off > AGREE);
         assert_eq!(bad, None, "curvature times radius against {peer}");
     }
     if is_timed {
@@ -93,7 +94,10 @@ fn report(answer: &Value, tubes: &Tubes) {
         version("numpy"),
         version("numba")
     );
-    println!("{:<18} {:>10} {:>10} {:>7} {:>10} {:>7}", "ns a tube", "ours", "numba", "ratio", "NumPy", "ratio");
+    println!(
+        "{:<18} {:>10} {:>10} {:>7} {:>10} {:>7}",
+        "ns a tube", "ours", "numba", "ratio", "NumPy", "ratio"
+    );
     for count in COUNTS {
         let columns = tubes.columns(count);
         let mut out = vec![per_mm(0.0); count];

@@ -50,7 +50,8 @@ impl Tubes {
             // The last diameter of the list whose number does not exceed the place.
             OD_MM.iter().zip(0_u32..).take_while(|(_, n)| f64::from(*n) <= place).fold(0.0, |_, (od, _)| *od)
         });
-        let radius = (0..count).zip(&od).map(|(i, od)| od * between(1.5_f64.ln(), 400.0_f64.ln(), 3, i).exp());
+        let radius =
+            (0..count).zip(&od).map(|(i, od)| od * between(1.5_f64.ln(), 400.0_f64.ln(), 3, i).exp());
         Tubes {
             radius: lengths(radius.collect()),
             od: lengths(od),
