@@ -6,6 +6,7 @@ mod fit;
 mod kernel;
 mod line;
 mod mechanics;
+mod metal;
 #[cfg(test)]
 mod tests;
 

@@ -2,12 +2,13 @@
 
 import make_columns_reference
 import make_fit_reference
+import make_pieces_reference
 import make_springback_reference
 import pytest
 
-MAKERS = [make_columns_reference, make_fit_reference, make_springback_reference]
-# The intervals go through a linear solver and a root finder, whose last digits are the platform's; the rest is exact.
-SAME = {make_fit_reference: 1e-9}
+MAKERS = [make_columns_reference, make_fit_reference, make_pieces_reference, make_springback_reference]
+# These go through linear solvers and root finders, whose last digits are the platform's; the rest is exact.
+SAME = {make_fit_reference: 1e-9, make_pieces_reference: 1e-9}
 
 
 @pytest.mark.parametrize("maker", MAKERS, ids=lambda maker: maker.__name__)
