@@ -161,6 +161,8 @@ enum lw_code {
     LW_WASHER_ON_FLARE = 412,
     /** a joint that washers seal has too few or too many of them */
     LW_WASHER_COUNT = 413,
+    /** the thread of a port seems to go on far beyond its seat */
+    LW_PORT_DEPTHS_ODD = 414,
     /** somebody accepted a finding that no person can lift */
     LW_NOT_LIFTABLE = 501,
     /** an acceptance names a finding that this plan does not have */
@@ -1627,6 +1629,16 @@ lw_status lw_flare_standard_covers(size_t index, char *buf, size_t cap, size_t *
 lw_status lw_flare_standard_checked(size_t index, char *buf, size_t cap, size_t *need);
 
 /**
+ * Where what a standard covers comes from: the text with its edition, the place in it, and how that was checked.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_flare_standard_source(size_t index,
+                                   char *buf,
+                                   size_t cap,
+                                   size_t *need);
+
+/**
  * The number of rows of threads by seat and tube.
  */
 lw_status lw_usual_thread_count(size_t *count);
@@ -1655,6 +1667,13 @@ lw_status lw_usual_thread_od(size_t index, lw_length *od);
  * How a row of usual threads was checked.
  */
 lw_status lw_usual_thread_checked(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Where a usual thread comes from: the text with its edition, the place in it, and how that was checked.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_usual_thread_source(size_t index, char *buf, size_t cap, size_t *need);
 
 /**
  * The number of seats that a thread ("M10x1") is known with on a tube. More than one says that the thread does not
@@ -1698,6 +1717,13 @@ lw_status lw_hexagon_across_flats(size_t index, lw_length *across_flats);
  * How a row of hexagons was checked.
  */
 lw_status lw_hexagon_checked(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Where a hexagon comes from: the text with its edition, the place in it, and how that was checked.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_hexagon_source(size_t index, char *buf, size_t cap, size_t *need);
 
 /**
  * Words for a whole quarter turn, seen along the direction of work: "quarter turn clockwise", "flip over".

@@ -2,6 +2,7 @@
 
 use crate::error;
 use crate::problem::Problem;
+use crate::quantity;
 use crate::record::{self, Call, Record, Reduced};
 use linewright::check;
 use pyo3::prelude::*;
@@ -33,8 +34,14 @@ impl Record for HandCheck {
 impl HandCheck {
     #[new]
     #[pyo3(signature = (*, level_legs, look_leg, up))]
-    fn new(level_legs: (usize, usize), look_leg: usize, up: bool) -> Self {
-        HandCheck(check::HandCheck { level_legs: level_legs.into(), look_leg, up })
+    fn new(level_legs: &Bound<'_, PyAny>, look_leg: &Bound<'_, PyAny>, up: bool) -> PyResult<Self> {
+        let Ok([first, second]) =
+            <[_; 2]>::try_from(quantity::list(Some(level_legs), "level_legs", quantity::count)?)
+        else {
+            return Err(quantity::wrong_kind(level_legs, "level_legs", "two legs"));
+        };
+        let look_leg = quantity::count(look_leg, "look_leg")?;
+        Ok(HandCheck(check::HandCheck { level_legs: (first, second).into(), look_leg, up }))
     }
 
     /// The two legs held level, with the bend between them going to the left, seen from above along the direction of

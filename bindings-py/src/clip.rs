@@ -124,11 +124,17 @@ pub(crate) fn clips<'py>(
 
 /// Clips to buy and spares: what is missing, and one in ten more, at least two (common practice, no source).
 ///
+/// Raises `InputError` (OUT_OF_RANGE), `QuantityError` for what is no whole number.
+///
 /// >>> import linewright as lw
 /// >>> lw.clips_to_buy(16, 11)
 /// (5, 2)
 #[pyfunction]
 #[pyo3(signature = (needed, reusable, /))]
-pub(crate) fn clips_to_buy(needed: usize, reusable: usize) -> (usize, usize) {
-    clip::clips_to_buy(needed, reusable)
+pub(crate) fn clips_to_buy(
+    needed: &Bound<'_, PyAny>,
+    reusable: &Bound<'_, PyAny>,
+) -> PyResult<(usize, usize)> {
+    let (needed, reusable) = (quantity::count(needed, "needed")?, quantity::count(reusable, "reusable")?);
+    error::compute(|| clip::clips_to_buy(needed, reusable))
 }

@@ -7,6 +7,7 @@ use crate::error::{call, input, wrong_type};
 use crate::units::{Angle, Length};
 use linewright::units::{read_angle, read_length, read_rotation, read_tolerance, to_mm, to_rad};
 use linewright::{Code, Error, Part, Problem, Value, units};
+use pyo3::exceptions::PyOverflowError;
 use pyo3::intern;
 use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyBytes, PyString};
@@ -58,6 +59,22 @@ pub(crate) fn rotation(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units:
 /// The length in an argument that may be None: not known, or not given.
 pub(crate) fn length_if(value: Option<&Bound<'_, PyAny>>, field: &str) -> PyResult<Option<units::Length>> {
     value.map(|value| length(value, field)).transpose()
+}
+
+/// The count in an argument: a whole number, not below zero.
+pub(crate) fn count(value: &Bound<'_, PyAny>, field: &str) -> PyResult<usize> {
+    let whole = if value.is_instance_of::<PyBool>() { None } else { Some(value.extract::<usize>()) };
+    let beyond = |error: &PyErr| error.is_instance_of::<PyOverflowError>(value.py());
+    match whole {
+        Some(Ok(count)) => Ok(count),
+        Some(Err(error)) if beyond(&error) => {
+            let problem = Problem::new(Code::OutOfRange, Part::Field(field.to_owned()));
+            Err(input(
+                problem.got(Value::text(shown(value))).need(Value::text("a whole number from 0 on")).into(),
+            ))
+        }
+        _ => Err(wrong_kind(value, field, "a whole number")),
+    }
 }
 
 /// A length that was read, and how far it may be off either way.

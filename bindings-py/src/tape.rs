@@ -21,7 +21,7 @@ use pyo3::types::PyTuple;
 ///
 /// Raises `InputError` (METHOD_MISSING, UNIT_IMPLAUSIBLE where the bends alone take more than the length,
 /// FLARE_NET_UNKNOWN, FLARE_TOOL_MISSING, OUT_OF_RANGE and the codes of `read_length`), `UnknownNameError`,
-/// `QuantityError` for a bare number.
+/// `QuantityError` for a bare number, and for bends that are no whole number.
 ///
 /// >>> import linewright as lw
 /// >>> cut = lw.tape_cut("112 in", bends=7, laid="string outside", od="3/16 in", chance=0.95)
@@ -35,7 +35,7 @@ use pyo3::types::PyTuple;
 pub(crate) fn tape_cut<'py>(
     py: Python<'py>,
     measured: &Bound<'py, PyAny>,
-    bends: usize,
+    bends: &Bound<'py, PyAny>,
     laid: &str,
     od: &Bound<'py, PyAny>,
     total_angle: Option<&Bound<'py, PyAny>>,
@@ -45,6 +45,7 @@ pub(crate) fn tape_cut<'py>(
     chance: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let (measured, od) = (quantity::length(measured, "measured")?, quantity::length(od, "od")?);
+    let bends = quantity::count(bends, "bends")?;
     let total = total_angle.map(|total| quantity::angle(total, "total_angle")).transpose()?;
     let radius = quantity::length_if(radius, "radius")?;
     let bench = bench.map(|bench| bench.get().0.clone());

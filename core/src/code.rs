@@ -155,6 +155,7 @@ pub enum Code {
     ClampMarginUnknown = 411,
     WasherOnFlare = 412,
     WasherCount = 413,
+    PortDepthsOdd = 414,
     NotLiftable = 501,
     NothingToLift = 502,
     NullArgument = 901,

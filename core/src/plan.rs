@@ -125,7 +125,7 @@ impl Plan {
             .map(|side| cut::FlareUse::new(line, bench, side, &mut problems, &mut assumptions));
         let cut = CutLength::new(line, &uses, options.reserve);
         let order = ends::Order::new(line, bench, &uses, options.trim_end, &mut problems, &mut assumptions);
-        joints::check(line, &mut problems);
+        joints::check(line, &mut problems, &mut assumptions);
         bends::check(line, bench, order.first, &mut problems);
         let datum = order.datum();
         let first_net = uses[order.first as usize].net;

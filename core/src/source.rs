@@ -60,6 +60,46 @@ impl Source {
     }
 }
 
+/// The source of a row of a table: [`Source`] as it stands among constants.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct RowSource {
+    /// The text with its edition; a text whose edition nobody saw says so.
+    pub text: &'static str,
+    /// Table, clause or page; what is not known says so.
+    pub place: &'static str,
+    /// How it was checked.
+    pub checked: Checked,
+}
+
+/// What stands for a place that nobody saw.
+const NO_PLACE: &str = "place not known";
+
+impl RowSource {
+    /// A source with its place.
+    #[must_use]
+    pub const fn new(text: &'static str, place: &'static str, checked: Checked) -> Self {
+        RowSource { text, place, checked }
+    }
+
+    /// A text that nobody has looked up.
+    #[must_use]
+    pub const fn memory(text: &'static str) -> Self {
+        RowSource { text, place: NO_PLACE, checked: Checked::Memory }
+    }
+
+    /// A habit of the trade without a text.
+    #[must_use]
+    pub const fn common_practice() -> Self {
+        RowSource { text: "no text known", place: NO_PLACE, checked: Checked::CommonPractice }
+    }
+
+    /// The same as a source.
+    #[must_use]
+    pub fn source(&self) -> Source {
+        Source::new(self.text, self.place, self.checked)
+    }
+}
+
 impl fmt::Display for Source {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         for part in [&self.text, &self.place] {

@@ -29,25 +29,28 @@ pub struct Tube {
     min_radius: Option<Sourced<Length>>,
 }
 
+/// Outside diameter and wall of a tube that has a bore.
+pub(crate) fn with_bore(od: Length, wall: Length) -> Result<[Length; 2], Error> {
+    let od = bounds::OD.length(od)?;
+    let wall = bounds::WALL.length(wall)?;
+    if to_mm(od) - 2.0 * to_mm(wall) <= 0.0 {
+        return Err(Problem::new(Code::OutOfRange, Part::Field("wall".to_owned()))
+            .got(Value::Length(wall))
+            .need(Value::text(format!("less than half the outside diameter, {}", Value::Length(od / 2.0))))
+            .why("the wall leaves no bore")
+            .fix("check which number is the wall and which the diameter")
+            .into());
+    }
+    Ok([od, wall])
+}
+
 impl Tube {
     /// A tube of an outside diameter and a wall.
     ///
     /// # Errors
     /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also when the wall leaves no bore.
     pub fn new(od: Length, wall: Length, material: Material) -> Result<Tube, Error> {
-        let od = bounds::OD.length(od)?;
-        let wall = bounds::WALL.length(wall)?;
-        if to_mm(od) - 2.0 * to_mm(wall) <= 0.0 {
-            return Err(Problem::new(Code::OutOfRange, Part::Field("wall".to_owned()))
-                .got(Value::Length(wall))
-                .need(Value::text(format!(
-                    "less than half the outside diameter, {}",
-                    Value::Length(od / 2.0)
-                )))
-                .why("the wall leaves no bore")
-                .fix("check which number is the wall and which the diameter")
-                .into());
-        }
+        let [od, wall] = with_bore(od, wall)?;
         Ok(Tube { od, wall, material, min_radius: None })
     }
 

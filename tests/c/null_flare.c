@@ -133,6 +133,8 @@ static void of_texts(void) {
     REFUSES("need", lw_flare_standard_covers(0, text, sizeof text, NULL));
     REFUSES("buf", lw_flare_standard_checked(0, NULL, sizeof text, &count));
     REFUSES("need", lw_flare_standard_checked(0, text, sizeof text, NULL));
+    REFUSES("buf", lw_flare_standard_source(0, NULL, sizeof text, &count));
+    REFUSES("need", lw_flare_standard_source(0, text, sizeof text, NULL));
     REFUSES("count", lw_usual_thread_count(NULL));
     REFUSES("buf", lw_usual_thread_designation(0, NULL, sizeof text, &count));
     REFUSES("need", lw_usual_thread_designation(0, text, sizeof text, NULL));
@@ -143,6 +145,8 @@ static void of_texts(void) {
     REFUSES("od", lw_usual_thread_od(0, NULL));
     REFUSES("buf", lw_usual_thread_checked(0, NULL, sizeof text, &count));
     REFUSES("need", lw_usual_thread_checked(0, text, sizeof text, NULL));
+    REFUSES("buf", lw_usual_thread_source(0, NULL, sizeof text, &count));
+    REFUSES("need", lw_usual_thread_source(0, text, sizeof text, NULL));
     REFUSES("thread", lw_seats_of_thread_count(NULL, od, &count));
     REFUSES("count", lw_seats_of_thread_count("M10x1", od, NULL));
     REFUSES("thread", lw_seats_of_thread(NULL, od, 0, text, sizeof text, &count));
@@ -154,6 +158,8 @@ static void of_texts(void) {
     REFUSES("across_flats", lw_hexagon_across_flats(0, NULL));
     REFUSES("buf", lw_hexagon_checked(0, NULL, sizeof text, &count));
     REFUSES("need", lw_hexagon_checked(0, text, sizeof text, NULL));
+    REFUSES("buf", lw_hexagon_source(0, NULL, sizeof text, &count));
+    REFUSES("need", lw_hexagon_source(0, text, sizeof text, NULL));
 }
 
 int main(void) {

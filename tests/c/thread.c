@@ -51,7 +51,7 @@ static void names(void) {
     EXPECT(LW_THREAD_AMBIGUOUS, lw_thread_new("M10", &plain));
     EXPECT(LW_HEX_NOT_THREAD, lw_thread_new("10 mm", &plain));
     EXPECT(LW_THREAD_CONTRADICTION, lw_thread_new("3/8-24 UNC", &plain));
-    EXPECT(LW_UNREADABLE, lw_thread_new("M10x9", &plain));
+    EXPECT(LW_OUT_OF_RANGE, lw_thread_new("M10x9", &plain));
     OK(lw_thread_designation(plain, text, sizeof text, &need));
     CHECK(is(text, "M10x1-LH"));
     lw_thread_free(plain);
@@ -123,6 +123,8 @@ static void figures(void) {
     length.mm = 7.0;
     EXPECT(LW_NOT_KNOWN, lw_thread_tap_drill(taper, 0.75, &length));
     EXPECT(LW_NOT_KNOWN, lw_thread_share(taper, lw_mm(8.5), &number));
+    EXPECT(LW_OUT_OF_RANGE, lw_thread_share(metric, lw_mm(10.1), &number));
+    EXPECT(LW_OUT_OF_RANGE, lw_thread_share(metric, lw_mm(8.5), &number));
     EXPECT(LW_NOT_KNOWN, lw_thread_stress_area_mm2(pipe, &number));
     sprintf(text, "kept");
     for (i = 0; i < BADS; i += 1) {
@@ -158,7 +160,7 @@ static void limits(void) {
     EXPECT(LW_NOT_KNOWN, lw_limits_rounded_root(found, &length));
     CHECK(near(length.mm, 0.026));
     OK(lw_limits_source(found, text, sizeof text, &need));
-    CHECK(strncmp(text, "ISO 965-1, ", 11) == 0 && is(text + strlen(text) - 6, ", seen"));
+    CHECK(strncmp(text, "ISO 965-1:1998, ", 16) == 0 && is(text + strlen(text) - 6, ", seen"));
     lw_limits_free(found);
     OK(lw_limits_new(metric, "internal", &found));
     OK(lw_limits_side(found, text, sizeof text, &need));
@@ -210,7 +212,7 @@ static void pairs(void) {
     OK(lw_mating_new(nut, port, &wrong));
     OK(lw_mating_new(port, port, &right));
     OK(lw_mating_male(wrong, text, sizeof text, &need));
-    CHECK(is(text, "3/8-24"));
+    CHECK(is(text, "3/8-24 UNF"));
     OK(lw_mating_female(wrong, text, sizeof text, &need));
     CHECK(is(text, "M10x1"));
     OK(lw_mating_is_same(wrong, &yes));

@@ -46,7 +46,7 @@ static void identification(void) {
         if (is(text, "M11x1")) {
             CHECK(near(length.mm, 10.0) && near(least.mm, 10.694) && near(most.mm, 10.974));
         } else {
-            CHECK(near(length.mm, is(text, "7/16-24") ? 254.0 / 24.0 : 12.7) && least.mm < 10.83 && most.mm > 11.07);
+            CHECK(near(length.mm, is(text, "7/16-24 UNS") ? 254.0 / 24.0 : 12.7) && least.mm < 10.83 && most.mm > 11.07);
         }
     }
     CHECK(near(total, 1.0));
@@ -66,7 +66,7 @@ static void identification(void) {
     OK(lw_identify(measured, list, 3, &found));
     OK(lw_identification_count(found, &count));
     OK(lw_identification_thread(found, 0, text, sizeof text, &need));
-    CHECK(count == 1 && is(text, "7/16-20"));
+    CHECK(count == 1 && is(text, "7/16-20 UNF"));
     UNKNOWN_TEXT(lw_identification_next(found, text, sizeof text, &need));
     lw_identification_free(found);
     OK(lw_measured_set_per_inch(measured, 22.0, 2.4));
@@ -78,7 +78,7 @@ static void identification(void) {
     OK(lw_identify(measured, list, 3, &found));
     OK(lw_identification_count(found, &count));
     OK(lw_identification_nearest(found, text, sizeof text, &need));
-    CHECK(count == 0 && is(text, "7/16-20"));
+    CHECK(count == 0 && is(text, "7/16-20 UNF"));
     lw_identification_free(found);
     lw_measured_free(measured);
     lw_thread_free(special);
@@ -206,7 +206,7 @@ static void catalogue(void) {
     lw_lookalikes_free(found);
     OK(lw_mating_is_lookalike(pair, &yes));
     OK(lw_mating_male(pair, text, sizeof text, &need));
-    CHECK(yes == 1 && is(text, "3/8-24"));
+    CHECK(yes == 1 && is(text, "3/8-24 UNF"));
     lw_mating_free(pair);
     OK(lw_lookalikes_new(&all));
     OK(lw_lookalikes_new_among(NULL, 0, &found));

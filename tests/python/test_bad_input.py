@@ -161,3 +161,33 @@ def test_the_longest_line():
     path = lw.Path.from_legs(["100 mm"] * 1001, bends=["1 deg"] * 1000, rotations=["1 deg"] * 999, radius="14.3 mm")
     assert len(path.angles) == 1000 and path.developed_length.m == pytest.approx(100.1, abs=0.1)
     assert eval(repr(path), vars(lw)) == path
+
+
+@pytest.mark.parametrize(
+    ("call", "field"),
+    [
+        (lambda count: lw.hose_end_check("banjo", count), "washers"),
+        (lambda count: lw.clips_to_buy(count, 1), "needed"),
+        (lambda count: lw.clips_to_buy(1, count), "reusable"),
+        (lambda count: lw.tape_cut("1 m", bends=count, laid="string outside", od="3/16 in"), "bends"),
+        (lambda count: lw.HandCheck(level_legs=(1, count), look_leg=3, up=True), "level_legs, item 2"),
+        (lambda count: lw.HandCheck(level_legs=(1, 2), look_leg=count, up=True), "look_leg"),
+        (lambda count: lw.identify_thread(side="external", pitches=(count, "5 mm +- 0.1 mm")), "pitches, item 1"),
+    ],
+)
+def test_a_count_is_a_whole_number_from_zero_on(call, field):
+    for count in (-1, 2**70):
+        with pytest.raises(lw.InputError) as beyond:
+            call(count)
+        assert (beyond.value.code, beyond.value.part) == ("OUT_OF_RANGE", f"field {field}")
+    for count in (2.5, "2", None, True):
+        with pytest.raises(lw.QuantityError) as no_count:
+            call(count)
+        assert (no_count.value.code, no_count.value.part) == ("WRONG_KIND", f"field {field}")
+
+
+def test_a_count_of_threads_per_inch_may_say_how_far_it_is_off():
+    found = lw.identify_thread(side="external", per_inch=(24, 0.2), among=["3/8-24", "3/8-20"])
+    assert [str(candidate.thread) for candidate in found.candidates] == ["3/8-24 UNF"]
+    with pytest.raises(lw.QuantityError):
+        lw.identify_thread(side="external", per_inch=(24, 1, 2))

@@ -152,7 +152,16 @@ def test_public_diameters_are_for_their_walls_alone():
     bubble = lw.flare_allowances("bubble", od="4.75 mm", wall="0.75 mm")
     # The one public figure for a bubble flare: 3.2 mm.
     assert [(way.way, way.cut_allowance) for way in bubble] == [("rule", lw.mm(3.2))]
-    assert lw.flare_allowances("single-37", od="1/4 in", wall="0.7 mm") == []
+    for flare, od in (("single-37", "1/4 in"), ("bubble", "6 mm")):
+        with pytest.raises(lw.InputError) as unknown:
+            lw.flare_allowances(flare, od=od, wall="0.7 mm")
+        assert unknown.value.code == "NOT_KNOWN" and "no public figure" in str(unknown.value)
+    with pytest.raises(lw.InputError) as thick_wall:
+        lw.flare_allowances("double-45", od="3/16 in", wall="2.5 mm")
+    assert (thick_wall.value.code, str(thick_wall.value.part)) == ("OUT_OF_RANGE", "field wall")
+    with pytest.raises(lw.InputError) as swapped:
+        lw.flare_allowances("double-45", **TUBE, diameters=("7.1 mm", "6.7 mm"))
+    assert swapped.value.code == "OUT_OF_RANGE"
 
 
 @pytest.mark.parametrize(
@@ -191,6 +200,7 @@ def test_what_public_texts_say_comes_with_how_it_was_checked():
     assert size == lw.flare_size("double-45", "4.76 mm") and lw.flare_size("double-45", "6 mm") is None
     kinds = {"seen", "seen second-hand", "computed", "from memory, not checked", "common practice, no source"}
     tables = [lw.flare_standards(), lw.usual_threads(), lw.hexagons()]
+    assert all(row.source.endswith(row.checked) and ", " in row.source for table in tables for row in table)
     for table in tables:
         assert len(table) > 5 and len(set(table)) == len(table)
         assert {row.checked for row in table} <= kinds
@@ -231,7 +241,7 @@ def test_washers_of_hose_ends():
 def test_washers_to_buy():
     m10 = lw.thread("M10x1")
     found = lw.washers([("banjo", m10), ("banjo", "3/8-24"), ("male-washer", "M 10 x 1,0"), ("female-flare", "M12x1")])
-    assert [(str(row.thread), row.needed, row.spares) for row in found] == [("M10x1", 3, 1), ("3/8-24", 2, 1)]
+    assert [(str(row.thread), row.needed, row.spares) for row in found] == [("M10x1", 3, 1), ("3/8-24 UNF", 2, 1)]
     assert lw.washers([]) == [] and lw.washers(pair for pair in [["banjo", m10]])[0].needed == 2
 
 

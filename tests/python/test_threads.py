@@ -136,14 +136,15 @@ def test_a_hole_and_its_share_of_the_thread_belong_together():
     # Drill charts: d - share x 1.299 P, where 1.299 is 3/2 of sqrt(3)/2.
     assert close(hole, 10 - 0.75 * 1.5 * math.sqrt(3) / 2)
     assert thread.thread_share(hole) == pytest.approx(0.75, abs=1e-12)
-    assert thread.thread_share("11 mm") < 0 and thread.thread_share("8.5 mm") > 1
+    for outside in ("11 mm", "8.5 mm"):
+        assert "8.701 mm to 10 mm" in str(raises("OUT_OF_RANGE", thread.thread_share, outside))
     raises("OUT_OF_RANGE", thread.tap_drill, 75)
     raises("NOT_KNOWN", lw.thread("1/8-27 NPT").tap_drill, 0.75)
     raises("WRONG_KIND", thread.tap_drill, "75 %", error=lw.QuantityError)
     assert '"8.5 mm"' in raises("UNIT_MISSING", thread.thread_share, 8.5, error=lw.QuantityError).fix
 
 
-SPELLED = ["M10x1", "M10x1-LH", "M10x1-6g", "M10x1-6H-LH", "M10x1-4g6g-L", "M10x1-5H6H-S-LH", "3/8-24", "3/8-24 UNF-2A"]
+SPELLED = ["M10x1", "M10x1-LH", "M10x1-6g", "M10x1-6H-LH", "M10x1-4g6g-L", "M10x1-5H6H-S-LH", "3/8-24 UNF", "3/8-24 UNF-2A"]
 SPELLED += ["3/8-24 UNF-2B-LH", "7/16-24 UNS-3A", "1 1/4-12 UNF-LH", "No. 10-32 UNF-2B", "G1/8", "G1/8 A", "G1/8 B LH"]
 SPELLED += ["R 1/8 LH", "Rp 3/8", "Rc 1/4", "1/8-27 NPT", "1/8-27 NPT-LH"]
 
@@ -172,7 +173,7 @@ def test_threads_of_different_classes_are_different_values():
 
 def test_a_worn_nut_is_not_the_metric_one():
     found = lw.identify_thread(major="9.45 mm +- 0.05 mm", side="external")
-    assert "3/8-24" in [str(candidate.thread) for candidate in found.candidates]
+    assert "3/8-24 UNF" in [str(candidate.thread) for candidate in found.candidates]
     # M10x1-6g is at least 9.794 (ISO 965-2): 9.5 at the reading's most and 0.1 worn off do not reach it.
     assert "M10x1" not in [str(candidate.thread) for candidate in found.candidates]
     assert sum(candidate.share for candidate in found.candidates) == pytest.approx(1)
@@ -203,7 +204,7 @@ def test_a_pitch_leaves_one(pitch):
 
 def test_the_next_measurement_is_one_that_separates():
     found = lw.identify_thread(major="10.95 mm +- 0.05 mm", side="external", among=["M11x1", "7/16-24"])
-    assert {str(candidate.thread) for candidate in found.candidates} == {"M11x1", "7/16-24"}
+    assert {str(candidate.thread) for candidate in found.candidates} == {"M11x1", "7/16-24 UNS"}
     assert found.next == found.ways[0] and found.next.measure == "ten pitches" and found.next.separates
     assert found.advice == found.next.words
     expected = {candidate.thread: candidate.ten_pitches for candidate in found.candidates}

@@ -1,10 +1,11 @@
 //! Flares: what they take of the tube against figures computed apart, the facts of the trade, hose ends.
 
 use linewright::flare::{
-    Flare, FlareForm, FlareTrial, HoseEnd, STANDARDS, Stretch, USUAL_THREADS, Way, allowances, flare_size,
-    seats_of,
+    Flare, FlareForm, FlareTrial, HEXAGONS, HoseEnd, STANDARDS, Stretch, USUAL_THREADS, Way, allowances,
+    flare_size, seats_of,
 };
-use linewright::source::Checked;
+use linewright::source::{Checked, RowSource};
+use linewright::thread::{CATALOGUE, ThreadSide};
 use linewright::units::{inch, mm, to_mm};
 use linewright::{Code, Fit, Nose, Seat, Thread};
 use std::error::Error;
@@ -62,8 +63,38 @@ fn a_bubble_flare_has_one_public_figure_and_says_what_is_assumed() -> Outcome {
     assert!(ways[0].way == Way::Geometry && ways[0].source.text.contains("assumed"));
     assert_eq!(ways[1].cut_allowance.map(to_mm), Some(3.2));
     assert!(flare_size(Flare::Bubble, mm(4.75)).is_none() && flare_size(Flare::Double45, mm(6.0)).is_none());
-    assert!(allowances(Flare::Single37, mm(6.35), mm(0.7), None, None)?.is_empty());
     Ok(())
+}
+
+/// Every row of every table names its text, the edition or that it is not known, the place or that it is not known.
+#[test]
+fn every_row_of_a_table_has_its_source() {
+    let rows: Vec<(String, RowSource)> = STANDARDS
+        .iter()
+        .map(|row| (row.name.to_owned(), row.source))
+        .chain(USUAL_THREADS.iter().map(|row| (row.designation.to_owned(), row.source)))
+        .chain(HEXAGONS.iter().map(|row| (row.on.to_owned(), row.source)))
+        .chain(CATALOGUE.iter().map(|row| (row.thread.to_string(), row.source)))
+        .collect();
+    assert_eq!(rows.len(), STANDARDS.len() + USUAL_THREADS.len() + HEXAGONS.len() + CATALOGUE.len());
+    for (name, RowSource { text, place, checked }) in rows {
+        assert!(!text.is_empty() && !place.is_empty(), "{name}");
+        let year = text.as_bytes().windows(4).any(|four| {
+            four.iter().all(u8::is_ascii_digit) && (four.starts_with(b"19") || four.starts_with(b"20"))
+        });
+        let has_edition = year || text.contains("not known") || checked == Checked::CommonPractice;
+        assert!(has_edition, "{name}: {text}");
+        // What was seen was seen somewhere.
+        let was_seen = matches!(checked, Checked::Seen | Checked::SecondHand);
+        assert!(!was_seen || place != "place not known", "{name}: {text}");
+    }
+    for row in CATALOGUE {
+        for side in [ThreadSide::External, ThreadSide::Internal] {
+            let Ok(limits) = row.thread.limits(side) else { continue };
+            let source = limits.source();
+            assert!(!source.text.is_empty() && !source.place.is_empty(), "{}", row.thread);
+        }
+    }
 }
 
 #[test]

@@ -202,8 +202,8 @@ fn readings_of_the_trade_find_what_they_should() -> Outcome<()> {
     let names = list(&named)?;
     // Wear 0 to 0.25 mm under nominal is common practice without a source; the first 0.2 are the tolerance.
     for (reading, expected) in [
-        (9.45, vec!["3/8-20", "3/8-24", "G1/8"]),
-        (10.98, vec!["7/16-20", "7/16-24", "M11x1"]),
+        (9.45, vec!["3/8-20 UN", "3/8-24 UNF", "G1/8"]),
+        (10.98, vec!["7/16-20 UNF", "7/16-24 UNS", "M11x1"]),
         (9.90, vec!["M10x1", "M10x1.25"]),
     ] {
         let measured = Measured::new(ThreadSide::External).with_diameter(mm(reading), mm(0.05))?;

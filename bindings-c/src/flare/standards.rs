@@ -95,7 +95,20 @@ pub unsafe extern "C" fn lw_flare_standard_checked(
     cap: usize,
     need: Option<&mut MaybeUninit<usize>>,
 ) -> lw_status {
-    call(|| unsafe { fill_text(buf, cap, need, || Ok(standard(index)?.checked.name().to_owned())) })
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(standard(index)?.source.checked.name().to_owned())) })
+}
+
+/// Where what a standard covers comes from: the text with its edition, the place in it, and how that was checked.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_flare_standard_source(
+    index: usize,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(standard(index)?.source.source().to_string())) })
 }
 
 fn usual(index: usize) -> Result<&'static UsualThread, Error> {
@@ -155,7 +168,20 @@ pub unsafe extern "C" fn lw_usual_thread_checked(
     cap: usize,
     need: Option<&mut MaybeUninit<usize>>,
 ) -> lw_status {
-    call(|| unsafe { fill_text(buf, cap, need, || Ok(usual(index)?.checked.name().to_owned())) })
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(usual(index)?.source.checked.name().to_owned())) })
+}
+
+/// Where a usual thread comes from: the text with its edition, the place in it, and how that was checked.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_usual_thread_source(
+    index: usize,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(usual(index)?.source.source().to_string())) })
 }
 
 /// The seats that a thread ("M10x1") is known with on a tube.
@@ -235,5 +261,18 @@ pub unsafe extern "C" fn lw_hexagon_checked(
     cap: usize,
     need: Option<&mut MaybeUninit<usize>>,
 ) -> lw_status {
-    call(|| unsafe { fill_text(buf, cap, need, || Ok(hexagon(index)?.checked.name().to_owned())) })
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(hexagon(index)?.source.checked.name().to_owned())) })
+}
+
+/// Where a hexagon comes from: the text with its edition, the place in it, and how that was checked.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_hexagon_source(
+    index: usize,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(hexagon(index)?.source.source().to_string())) })
 }

@@ -5,7 +5,6 @@ use super::{among_or_all, lw_thread};
 use crate::argument::{fill_text, given, item, put};
 use crate::call::{call, lw_status};
 use linewright::Thread;
-use linewright::source::Source;
 use linewright::thread::{CATALOGUE, Mating, lookalikes, report};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
@@ -56,11 +55,8 @@ pub unsafe extern "C" fn lw_catalogue_source(
     cap: usize,
     need: Option<&mut MaybeUninit<usize>>,
 ) -> lw_status {
-    call(|| unsafe {
-        fill_text(buf, cap, need, || {
-            item(CATALOGUE, index).map(|row| Source::new(row.text, "", row.checked).to_string())
-        })
-    })
+    let source = || Ok(item(CATALOGUE, index)?.source.source().to_string());
+    call(|| unsafe { fill_text(buf, cap, need, source) })
 }
 
 /// The number of rows that say how the limits of the catalogue were checked: one for each family and each way of checking.

@@ -330,7 +330,7 @@ def identify_thread(
     pitch: _Reading | None = None,
     ten_pitches: _Reading | None = None,
     pitches: tuple[int, _Reading] | None = None,
-    per_inch: _Number | None = None,
+    per_inch: _Number | tuple[_Number, _Number] | None = None,
     wear: _Length | None = None,
     among: Iterable[str | Thread] | None = None,
 ) -> Identification: ...

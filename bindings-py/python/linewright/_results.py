@@ -192,28 +192,31 @@ class FlareSize(NamedTuple):
 
 
 class FlareStandard(NamedTuple):
-    """A standard by its number and edition, what it covers, and how that was checked."""
+    """A standard by its number and edition, what it covers, where that was read, and how it was checked."""
 
     name: str
     covers: str
+    source: str
     checked: str
 
 
 class UsualThread(NamedTuple):
-    """A thread that goes with a seat and a tube by a standard, and how that was checked."""
+    """A thread that goes with a seat and a tube by a standard, where that was read, and how it was checked."""
 
     standard: str
     seat: str
     od: Length
     designation: str
+    source: str
     checked: str
 
 
 class Hexagon(NamedTuple):
-    """A hexagon that is met on something, across its flats, and how that was checked."""
+    """A hexagon that is met on something, across its flats, where that comes from, and how it was checked."""
 
     on: str
     across_flats: Length
+    source: str
     checked: str
 
 

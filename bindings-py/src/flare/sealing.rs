@@ -41,7 +41,7 @@ pub(crate) fn hose_end_washers(name: &str) -> PyResult<usize> {
 /// Compares the washers that somebody put on a hose end, or plans to, with what it needs: a problem (WASHER_ON_FLARE or
 /// WASHER_COUNT), or None where they are right.
 ///
-/// Raises `UnknownNameError`.
+/// Raises `UnknownNameError`, `InputError` (OUT_OF_RANGE), `QuantityError` for what is no whole number.
 ///
 /// >>> import linewright as lw
 /// >>> lw.hose_end_check("female-flare", 1).code
@@ -50,7 +50,8 @@ pub(crate) fn hose_end_washers(name: &str) -> PyResult<usize> {
 /// True
 #[pyfunction]
 #[pyo3(signature = (name, washers, /))]
-pub(crate) fn hose_end_check(name: &str, washers: usize) -> PyResult<Option<Problem>> {
+pub(crate) fn hose_end_check(name: &str, washers: &Bound<'_, PyAny>) -> PyResult<Option<Problem>> {
+    let washers = quantity::count(washers, "washers")?;
     error::call(|| Ok(HoseEnd::from_name(name)?.check(washers).map(Problem)))
 }
 

@@ -6,9 +6,15 @@ use crate::results::made;
 use crate::thread;
 use crate::units::Length;
 use linewright::flare::{self, HEXAGONS, STANDARDS, USUAL_THREADS};
+use linewright::source::RowSource;
 use linewright::units::mm;
 use linewright::{Flare, Seat, bounds};
 use pyo3::prelude::*;
+
+/// Text with edition, place, and how it was checked.
+fn source(row: &RowSource) -> String {
+    row.source().to_string()
+}
 
 /// Diameter of a finished flare ("double-45", "bubble", "single-37") on a tube, with its source; None where no public text
 /// was seen. Only double 45 degree flares on inch tube are known.
@@ -43,7 +49,9 @@ pub(crate) fn flare_size<'py>(flare: &str, od: &Bound<'py, PyAny>) -> PyResult<O
 /// ['from memory, not checked']
 #[pyfunction]
 pub(crate) fn flare_standards(py: Python<'_>) -> PyResult<Vec<Bound<'_, PyAny>>> {
-    let row = |row: &flare::Standard| made(py, "FlareStandard", (row.name, row.covers, row.checked.name()));
+    let row = |row: &flare::Standard| {
+        made(py, "FlareStandard", (row.name, row.covers, source(&row.source), row.source.checked.name()))
+    };
     STANDARDS.iter().map(row).collect()
 }
 
@@ -56,7 +64,18 @@ pub(crate) fn flare_standards(py: Python<'_>) -> PyResult<Vec<Bound<'_, PyAny>>>
 pub(crate) fn usual_threads(py: Python<'_>) -> PyResult<Vec<Bound<'_, PyAny>>> {
     let row = |row: &flare::UsualThread| {
         let od = Length(mm(row.od_mm));
-        made(py, "UsualThread", (row.standard, row.seat.name(), od, row.designation, row.checked.name()))
+        made(
+            py,
+            "UsualThread",
+            (
+                row.standard,
+                row.seat.name(),
+                od,
+                row.designation,
+                source(&row.source),
+                row.source.checked.name(),
+            ),
+        )
     };
     USUAL_THREADS.iter().map(row).collect()
 }
@@ -70,7 +89,11 @@ pub(crate) fn usual_threads(py: Python<'_>) -> PyResult<Vec<Bound<'_, PyAny>>> {
 #[pyfunction]
 pub(crate) fn hexagons(py: Python<'_>) -> PyResult<Vec<Bound<'_, PyAny>>> {
     let row = |row: &flare::Hexagon| {
-        made(py, "Hexagon", (row.on, Length(mm(row.across_flats_mm)), row.checked.name()))
+        made(
+            py,
+            "Hexagon",
+            (row.on, Length(mm(row.across_flats_mm)), source(&row.source), row.source.checked.name()),
+        )
     };
     HEXAGONS.iter().map(row).collect()
 }

@@ -46,6 +46,8 @@ fn limits(side: ThreadSide) -> PyResult<Vec<(String, Column)>> {
     if side == ThreadSide::External {
         columns.push(number("rounded_root_mm", &|limits| limits.rounded_root));
     }
+    columns.push(text("source", &|limits| Some(limits.source().text)));
+    columns.push(text("source_place", &|limits| Some(limits.source().place)));
     columns.push(text("checked", &|limits| Some(limits.checked.name().to_owned())));
     Ok(columns)
 }
@@ -75,8 +77,9 @@ pub(crate) fn threads() -> PyResult<Table> {
     columns.extend(limits(ThreadSide::External)?);
     columns.extend(limits(ThreadSide::Internal)?);
     columns.push(text("met", |row| said(row.met)));
-    columns.push(text("source", |row| said(row.text)));
-    columns.push(text("checked", |row| Some(row.checked.name().to_owned())));
+    columns.push(text("source", |row| said(row.source.text)));
+    columns.push(text("source_place", |row| said(row.source.place)));
+    columns.push(text("checked", |row| Some(row.source.checked.name().to_owned())));
     Table::of(columns)
 }
 

@@ -18,7 +18,8 @@ use pyo3::types::PyTuple;
 ///
 /// A reading is a text with its uncertainty, `"9.45 mm +- 0.05 mm"`, or a pair of lengths. `major` is the diameter over
 /// the crests of an external thread, `minor` of an internal one. The pitch is given in one way: as `pitch`, as the length
-/// over `ten_pitches`, over some other number, `pitches=(5, "5.0 mm +- 0.1 mm")`, or as threads counted `per_inch`.
+/// over `ten_pitches`, over some other number, `pitches=(5, "5.0 mm +- 0.1 mm")`, or as threads counted `per_inch`,
+/// alone or with how far the count may be off, `per_inch=(24, 1)`.
 /// `wear` is the most that wear can have taken, 0.1 mm where it is left out. `among` are threads or designations;
 /// without it the catalogue.
 ///
@@ -28,14 +29,14 @@ use pyo3::types::PyTuple;
 ///
 /// Raises `InputError` (FIELD_MISSING where nothing was measured, THREAD_SIDE for a diameter of the other side,
 /// FIELDS_CONFLICT for a pitch given twice, OUT_OF_RANGE, the codes of `read_tolerance` and `Thread`),
-/// `UnknownNameError` for the side, `QuantityError` for a bare number.
+/// `UnknownNameError` for the side, `QuantityError` for a bare number and for what is no count.
 ///
 /// >>> import linewright as lw
 /// >>> found = lw.identify_thread(major="9.45 mm +- 0.05 mm", side="external", among=["M10x1", "3/8-24", "3/8-16"])
 /// >>> [str(candidate.thread) for candidate in found.candidates]
-/// ['3/8-24', '3/8-16']
+/// ['3/8-24 UNF', '3/8-16 UNC']
 /// >>> found.advice
-/// 'measure the ten pitches: 10.58 mm for 3/8-24, 15.88 mm for 3/8-16'
+/// 'measure the ten pitches: 10.58 mm for 3/8-24 UNF, 15.88 mm for 3/8-16 UNC'
 #[pyfunction]
 #[pyo3(signature = (*, side, major=None, minor=None, pitch=None, ten_pitches=None, pitches=None, per_inch=None,
     wear=None, among=None))]
@@ -47,7 +48,7 @@ pub(crate) fn identify_thread<'py>(
     minor: Option<&Bound<'py, PyAny>>,
     pitch: Option<&Bound<'py, PyAny>>,
     ten_pitches: Option<&Bound<'py, PyAny>>,
-    pitches: Option<(usize, Bound<'py, PyAny>)>,
+    pitches: Option<&Bound<'py, PyAny>>,
     per_inch: Option<&Bound<'py, PyAny>>,
     wear: Option<&Bound<'py, PyAny>>,
     among: Option<&Bound<'py, PyAny>>,
@@ -67,8 +68,11 @@ pub(crate) fn identify_thread<'py>(
     let given = [
         pitch.map(|value| over(1, value, "pitch")),
         ten_pitches.map(|value| over(10, value, "ten_pitches")),
-        pitches.map(|(count, value)| over(count, &value, "pitches")),
-        per_inch.map(|value| quantity::number(value, "per_inch").map(Pitch::PerInch)),
+        pitches.map(|value| {
+            let (count, value) = pair(value, "pitches", "a count of pitches, and the length over them")?;
+            over(quantity::count(&count, "pitches, item 1")?, &value, "pitches")
+        }),
+        per_inch.map(per_inch_of),
     ];
     let mut pitches = given.into_iter().flatten().collect::<PyResult<Vec<Pitch>>>()?;
     if pitches.len() > 1 {
@@ -108,14 +112,35 @@ pub(crate) fn identify_thread<'py>(
 /// A pitch as it was measured.
 enum Pitch {
     Over(usize, (CoreLength, CoreLength)),
-    PerInch(f64),
+    PerInch(f64, Option<f64>),
+}
+
+/// The two items of a pair.
+fn pair<'py>(
+    value: &Bound<'py, PyAny>,
+    field: &str,
+    need: &str,
+) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
+    let wrong = || quantity::wrong_kind(value, field, need);
+    if quantity::is_list(value) { value.extract().map_err(|_| wrong()) } else { Err(wrong()) }
+}
+
+/// Threads per inch, alone or with how far the count may be off.
+fn per_inch_of(value: &Bound<'_, PyAny>) -> PyResult<Pitch> {
+    if !quantity::is_list(value) {
+        return quantity::number(value, "per_inch").map(|count| Pitch::PerInch(count, None));
+    }
+    let (count, error) = pair(value, "per_inch", "a count, and how far it may be off")?;
+    let (count, error) =
+        (quantity::number(&count, "per_inch")?, quantity::number(&error, "per_inch, item 2")?);
+    Ok(Pitch::PerInch(count, Some(error)))
 }
 
 impl Pitch {
     fn of(self, measured: Measured) -> Result<Measured, Error> {
         match self {
             Pitch::Over(count, (value, plus_minus)) => measured.with_pitches(count, value, plus_minus),
-            Pitch::PerInch(count) => measured.with_per_inch(ratio(count), None),
+            Pitch::PerInch(count, error) => measured.with_per_inch(ratio(count), error.map(ratio)),
         }
     }
 }

@@ -208,7 +208,7 @@ pub(super) fn among_or_all(among: Option<&Bound<'_, PyAny>>) -> PyResult<Vec<lin
 ///
 /// >>> import linewright as lw
 /// >>> [str(pair.male) for pair in lw.thread_lookalikes(["M10x1", "3/8-24"])]
-/// ['3/8-24']
+/// ['3/8-24 UNF']
 #[pyfunction]
 #[pyo3(signature = (among=None))]
 pub(crate) fn thread_lookalikes(among: Option<&Bound<'_, PyAny>>) -> PyResult<Vec<Mating>> {

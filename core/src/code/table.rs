@@ -438,6 +438,14 @@ pub static TABLE: &[CodeRow] = &[
         "a joint that washers seal has too few or too many of them",
         "new washers, one under a shoulder and two at a banjo",
     ),
+    stop(
+        Code::PortDepthsOdd,
+        "PORT_DEPTHS_ODD",
+        Lift::Person,
+        Locks::Line,
+        "the thread of a port seems to go on far beyond its seat",
+        "measuring the port again, or the word of who looked into it",
+    ),
     tell(
         Code::NotLiftable,
         "NOT_LIFTABLE",

@@ -64,6 +64,7 @@ const PROMISED: &[(u16, &str, Level, Lift)] = &[
     (411, "CLAMP_MARGIN_UNKNOWN", Level::Caution, Lift::Fact),
     (412, "WASHER_ON_FLARE", Level::Stop, Lift::Fact),
     (413, "WASHER_COUNT", Level::Stop, Lift::Fact),
+    (414, "PORT_DEPTHS_ODD", Level::Stop, Lift::Person),
     (501, "NOT_LIFTABLE", Level::Caution, Lift::Fact),
     (502, "NOTHING_TO_LIFT", Level::Note, Lift::Fact),
     (901, "NULL_ARGUMENT", Level::Refuse, Lift::Never),

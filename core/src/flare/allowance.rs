@@ -7,9 +7,12 @@
 
 use super::{Flare, FlareTrial};
 use crate::bounds;
+use crate::code::Code;
 use crate::error::Error;
 use crate::math::{cos, sin, sqrt};
+use crate::problem::{Part, Problem, Value};
 use crate::source::{Checked, Source};
+use crate::tube::with_bore;
 use crate::units::{Length, mm, to_mm};
 use std::f64::consts::PI;
 
@@ -154,9 +157,7 @@ impl FlareForm {
     /// # Ok::<(), linewright::Error>(())
     /// ```
     pub fn new(flare: Flare, od: Length, wall: Length, diameter: Length) -> Result<FlareForm, Error> {
-        use crate::code::Code;
-        use crate::problem::Value;
-        let (od, wall) = (to_mm(bounds::OD.length(od)?), to_mm(bounds::WALL.length(wall)?));
+        let [od, wall] = with_bore(od, wall)?.map(to_mm);
         let width = to_mm(bounds::FLARE_DIAMETER.length(diameter)?);
         let middle = match flare {
             Flare::Double45 => Middle::double(od, wall, width),
@@ -166,11 +167,8 @@ impl FlareForm {
                 return Err(Error::field(Code::NotKnown, "flare", Value::text(flare.name()), need));
             }
         };
-        let fits = 2.0 * wall < od && middle.leaves.iter().all(|(_, _, length)| *length > 0.0);
-        if !fits {
-            let need = Value::text(
-                "a diameter with room for two leaves beside the bore, and a wall below half the tube",
-            );
+        if middle.leaves.iter().any(|(_, _, length)| *length <= 0.0) {
+            let need = Value::text("a diameter with room for two leaves beside the bore");
             return Err(Error::field(Code::OutOfRange, "diameter", Value::Length(diameter), need));
         }
         let stick_out = Stretch::ALL.map(|stretch| middle.stick_out(stretch));
@@ -254,7 +252,8 @@ pub const DOUBLE_ADDED_MM: f64 = 5.0;
 /// part.
 ///
 /// # Errors
-/// As [`FlareForm::new`], except that a form without geometry, or without a diameter, only loses that way.
+/// As [`FlareForm::new`], except that a form without geometry, or without a diameter, only loses that way; `OUT_OF_RANGE`
+/// for a largest diameter below the smallest; `NOT_KNOWN` where no way says anything.
 ///
 /// ```
 /// use linewright::flare::{Flare, allowances, known_diameters};
@@ -273,7 +272,13 @@ pub fn allowances(
     sizes: Option<[Length; 2]>,
     trial: Option<&FlareTrial>,
 ) -> Result<Vec<Allowance>, Error> {
-    let (od, wall) = (bounds::OD.length(od)?, bounds::WALL.length(wall)?);
+    let [od, wall] = with_bore(od, wall)?;
+    if let Some([least, most]) = sizes
+        && most < least
+    {
+        let need = Value::text(format!("at least {}, the smallest one", Value::Length(least)));
+        return Err(Error::field(Code::OutOfRange, "most", Value::Length(most), need));
+    }
     let mut ways = Vec::new();
     if let Some(trial) = trial {
         let net = trial.net_shortening();
@@ -327,6 +332,16 @@ pub fn allowances(
             cut_allowance: Some(mm(added)),
             source,
         });
+    }
+    if ways.is_empty() {
+        let tube = Value::text(format!("{} flare on {} tube", flare.name(), Value::Length(od)));
+        return Err(Error::from(
+            Problem::new(Code::NotKnown, Part::Field("flare".to_owned()))
+                .got(tube)
+                .need(Value::text("a test piece, or the diameter of the finished flare"))
+                .why("no public figure was seen for this flare on this tube")
+                .fix("measure a piece of tube before and after it is flared"),
+        ));
     }
     Ok(ways)
 }

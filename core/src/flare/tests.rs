@@ -76,6 +76,7 @@ fn a_tube_that_cannot_be_has_no_allowance_by_any_way() {
         (4.76, f64::INFINITY, Code::NotANumber),
         (-4.76, 0.7, Code::OutOfRange),
         (4.76, 0.0, Code::OutOfRange),
+        (4.76, 2.4, Code::OutOfRange),
     ] {
         for flare in Flare::ALL {
             let refused = allowances(flare, mm(od), mm(wall), None, None).unwrap_err();
@@ -85,6 +86,17 @@ fn a_tube_that_cannot_be_has_no_allowance_by_any_way() {
     // What is usual for one size of tube says so, and is not given for another.
     let ways = allowances(Flare::Double45, mm(4.7625), mm(0.7), None, None).unwrap();
     assert_eq!(ways[0].source.to_string(), "for 3/16 in tube, common practice, no source");
-    assert!(allowances(Flare::Double45, mm(9.525), mm(0.9), None, None).unwrap().is_empty());
-    assert!(allowances(Flare::Bubble, mm(10.0), mm(0.9), None, None).unwrap().is_empty());
+    // Where no way says anything, that is the answer.
+    for (flare, od, wall) in
+        [(Flare::Double45, 9.525, 0.9), (Flare::Bubble, 10.0, 0.9), (Flare::Single37, 4.7625, 0.7)]
+    {
+        let unknown = allowances(flare, mm(od), mm(wall), None, None).unwrap_err();
+        assert_eq!(unknown.code(), Code::NotKnown, "{}", flare.name());
+    }
+    let swapped =
+        allowances(Flare::Double45, mm(4.7625), mm(0.7), Some([mm(7.1), mm(6.7)]), None).unwrap_err();
+    assert_eq!(
+        (swapped.code(), swapped.problem().part.to_string()),
+        (Code::OutOfRange, "field most".to_owned())
+    );
 }

@@ -24,10 +24,10 @@ pub struct ClampMargin {
 }
 
 impl ClampMargin {
-    /// What a depth measured with a caliper may be off (ours, no source).
+    /// What a depth measured with a caliper may be off (common practice, no source).
     pub const DEPTH_ERROR_MM: f64 = 0.2;
     /// Turns that a nut must have in its port: several full turns by fingers (common practice, no source).
-    pub const TURNS: f64 = 3.0;
+    pub const TURNS: u32 = 3;
 
     /// The smaller of the first two.
     #[must_use]

@@ -3,16 +3,17 @@
 use crate::code::Code;
 use crate::flare::{Fit, Flare};
 use crate::line::{ClampMargin, End, Line};
-use crate::problem::{Part, Problem, Side, Value};
+use crate::problem::{Ledger, Part, Problem, Side, Value};
+use crate::source::Source;
 use crate::thread::{Mating, Thread, ThreadSide, separate};
 use crate::units::{Length, mm, to_mm};
 
-pub(super) fn check(line: &Line, problems: &mut Vec<Problem>) {
+pub(super) fn check(line: &Line, problems: &mut Vec<Problem>, ledger: &mut Ledger) {
     if let Some(reason) = line.waits_for() {
         problems.push(Problem::new(Code::Deferred, Part::Line).got(Value::text(reason)));
     }
     for side in [Side::A, Side::B] {
-        check_end(line.end(side), line.tube().od(), line.tube().wall(), Part::End(side), problems);
+        check_end(line, Part::End(side), line.end(side), problems, ledger);
         check_holes(line.end(side), line.tube().od(), Part::End(side), problems);
     }
 }
@@ -66,7 +67,7 @@ fn threads(end: &End, nut: &Thread, hole: &Thread, part: &Part, problems: &mut V
 }
 
 /// Whether the nut clamps the flare before it comes to its end, and on enough thread.
-fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>) {
+fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>, ledger: &mut Ledger) {
     let Some(margin) = end.clamp_margin(wall) else {
         let unknown = Problem::new(Code::ClampMarginUnknown, part.clone());
         problems.push(if end.flare == Flare::Single37 {
@@ -78,24 +79,72 @@ fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>) {
         });
         return;
     };
-    let error = ClampMargin::DEPTH_ERROR_MM;
-    let turns = end.nut.thread().map_or(error, |thread| ClampMargin::TURNS * to_mm(thread.pitch()));
-    for (length, least, what) in [
-        (margin.under_head, error, "room between the nut's head and the face of the port"),
-        (margin.beyond_thread, error, "thread of the port beyond the nut's first thread"),
-        (margin.engaged, turns, "of the nut's thread in the thread of the port"),
-    ] {
-        if to_mm(length) < least {
-            problems.push(
-                Problem::new(Code::ClampMarginNone, part.clone())
-                    .got(Value::Length(length))
-                    .need(Value::text(format!("at least {} {what}", Value::Length(mm(least))))),
-            );
-        }
+    let error = mm(ClampMargin::DEPTH_ERROR_MM);
+    let turns = ClampMargin::TURNS;
+    ledger.assume(
+        "error of a measured depth of nut or port",
+        Value::Length(error),
+        Source::common_practice(),
+    );
+    ledger.assume(
+        "turns a nut must have in its port",
+        Value::Count(turns as usize),
+        Source::common_practice(),
+    );
+    let held = end.nut.thread().map_or(error, |thread| mm(f64::from(turns) * to_mm(thread.pitch())));
+    let short: Vec<_> = [
+        (
+            margin.under_head,
+            error,
+            "between the nut's head and the face of the port",
+            "its head meets the port's face",
+        ),
+        (
+            margin.beyond_thread,
+            error,
+            "of the port's thread beyond the nut's",
+            "its thread meets the end of the port's",
+        ),
+        (margin.engaged, held, "of the nut's thread in the port's", "hardly any thread holds it"),
+    ]
+    .into_iter()
+    .filter(|(length, least, ..)| length < least)
+    .collect();
+    if short.is_empty() {
+        return;
+    }
+    let list = |of: &dyn Fn(&(Length, Length, &str, &str)) -> String| {
+        short.iter().map(of).collect::<Vec<_>>().join("; ")
+    };
+    let reasons = list(&|(_, _, _, why)| (*why).to_owned());
+    problems.push(
+        Problem::new(Code::ClampMarginNone, part.clone())
+            .got(Value::text(list(&|(length, _, what, _)| format!("{} {what}", Value::Length(*length)))))
+            .need(Value::text(list(&|(_, least, what, _)| {
+                format!("at least {} {what}", Value::Length(*least))
+            })))
+            .why(format!("when the nut should clamp its flare: {reasons}")),
+    );
+}
+
+/// How far beyond the middle of its seat the thread of a port may end, in outside diameters of the tube: a seat is about
+/// as high as the tube is thick, so a thread that goes on further was measured or typed wrongly (ours, no source).
+const THREAD_BEYOND_SEAT: f64 = 1.0;
+
+/// Whether the depths of a port can belong to one port.
+fn depths(end: &End, od: Length, part: &Part, problems: &mut Vec<Problem>) {
+    let depths = end.port.as_ref().and_then(|port| port.thread_depth.zip(port.seat_depth));
+    let Some((thread, seat)) = depths.filter(|_| end.flare != Flare::Single37) else { return };
+    let most = mm(to_mm(seat) + THREAD_BEYOND_SEAT * to_mm(od));
+    if thread > most {
+        problems.push(Problem::new(Code::PortDepthsOdd, part.clone()).got(Value::Length(thread)).need(
+            Value::text(format!("at most {}, a tube's diameter beyond the seat", Value::Length(most))),
+        ));
     }
 }
 
-fn check_end(end: &End, od: Length, wall: Length, part: Part, problems: &mut Vec<Problem>) {
+fn check_end(line: &Line, part: Part, end: &End, problems: &mut Vec<Problem>, ledger: &mut Ledger) {
+    let (od, wall) = (line.tube().od(), line.tube().wall());
     let mut find =
         |code, got: Value, need: Value| problems.push(Problem::new(code, part.clone()).got(got).need(need));
     let flare = Value::text(format!("{} flare", end.flare.name()));
@@ -132,7 +181,8 @@ fn check_end(end: &End, od: Length, wall: Length, part: Part, problems: &mut Vec
             find(Code::ThreadUnknown, Value::text(missing), Value::text("diameter and pitch"));
         }
     }
-    clamp(end, wall, &part, problems);
+    depths(end, od, &part, problems);
+    clamp(end, wall, &part, problems, ledger);
     let mut find =
         |code, got: Value, need: Value| problems.push(Problem::new(code, part.clone()).got(got).need(need));
     match end.flare.fits_seat(port.seat) {

@@ -3,7 +3,7 @@
 
 use super::profile::slope;
 use super::{Family, Limits, Mating, Size, Thread, ThreadSide};
-use crate::source::Checked;
+use crate::source::{Checked, RowSource};
 
 /// A thread to think of.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -12,14 +12,12 @@ pub struct CatalogueRow {
     pub thread: Thread,
     /// Where it is met.
     pub met: &'static str,
-    /// The text that the thread and its use come from, or empty.
-    pub text: &'static str,
-    /// How that was checked.
-    pub checked: Checked,
+    /// The text that the thread and its use come from.
+    pub source: RowSource,
 }
 
-const fn row(size: Size, met: &'static str, text: &'static str, checked: Checked) -> CatalogueRow {
-    CatalogueRow { thread: Thread::of(size), met, text, checked }
+const fn row(size: Size, met: &'static str, source: RowSource) -> CatalogueRow {
+    CatalogueRow { thread: Thread::of(size), met, source }
 }
 
 const fn metric(diameter_um: u32, pitch_um: u32) -> Size {
@@ -33,90 +31,110 @@ const fn inch(diameter_64: u32, per_inch: u32) -> Size {
 
 /// A metric size that general hardware has.
 const fn hardware(diameter_um: u32, pitch_um: u32) -> CatalogueRow {
-    row(metric(diameter_um, pitch_um), "general hardware", "ISO 261", Checked::Memory)
+    row(metric(diameter_um, pitch_um), "general hardware", ISO_261)
 }
 
 const fn unified(diameter_64: u32, per_inch: u32) -> CatalogueRow {
-    row(inch(diameter_64, per_inch), "general hardware", "ASME B1.1", Checked::Memory)
+    row(inch(diameter_64, per_inch), "general hardware", B1_1)
 }
 
-const fn of_pipe(family: Family, index: usize, text: &'static str, checked: Checked) -> CatalogueRow {
-    row(Size::Pipe { family, row: index }, "pipe and hose fittings", text, checked)
+const fn of_pipe(family: Family, index: usize, source: RowSource) -> CatalogueRow {
+    row(Size::Pipe { family, row: index }, "pipe and hose fittings", source)
 }
 
-const LIMITS_SEEN: &str = "ISO 965-1 limits in public tables";
-const G: &str = "ISO 228-1:1994, two open-source transcriptions";
-const R: &str = "ISO 7-1, handbook page";
+const ISO_261: RowSource = RowSource::memory("ISO 261, edition not known");
+const B1_1: RowSource = RowSource::memory("ASME B1.1, edition not known");
+const J512: RowSource = RowSource::memory("SAE J512, edition not known");
+const J512_J514: RowSource = RowSource::memory("SAE J512 and J514, editions not known");
+const J1290: RowSource = RowSource::memory("SAE J1290, edition not known");
+const ISO_4038: RowSource = RowSource::memory("ISO 4038, edition not known");
+/// The size is printed there; where it is met is not.
+const LIMITS_SEEN: RowSource =
+    RowSource::new("ISO 965-1, edition not known", "its limits 6g and 6H in public tables", Checked::Seen);
+const MANUALS: RowSource = RowSource::new(
+    "a truck manual and a body builder's manual, editions not known",
+    "brake pipe of 4.75 x 0.7 mm; port M10x1.0-6H",
+    Checked::Seen,
+);
+const CHART: RowSource = RowSource::new(
+    "SAE J514, edition not known",
+    "quoted by a public chart of hydraulic fittings",
+    Checked::SecondHand,
+);
+const G: RowSource =
+    RowSource::new("ISO 228-1:1994", "table 1, two open-source transcriptions", Checked::Seen);
+const R: RowSource = RowSource::new(
+    "ISO 7-1, edition not known",
+    "quoted by Mechanical Engineer's Pocket Book, 4.1.38",
+    Checked::SecondHand,
+);
+const NPT: RowSource =
+    RowSource::new("ASME B1.20.1, edition not known", "quoted by public charts", Checked::SecondHand);
 
 /// Every thread that is thought of. Whitworth, BA and other older threads are not in it.
 pub static CATALOGUE: &[CatalogueRow] = &[
     hardware(5_000, 800),
     hardware(6_000, 1_000),
     hardware(7_000, 1_000),
-    row(metric(8_000, 1_000), "bleed screws", LIMITS_SEEN, Checked::Seen),
-    row(metric(8_000, 1_250), "general hardware, bleed screws", LIMITS_SEEN, Checked::Seen),
-    row(metric(9_000, 1_000), "brake nuts of old vehicles (common practice)", LIMITS_SEEN, Checked::Seen),
-    row(
-        metric(10_000, 1_000),
-        "most brake nuts on 3/16 in tube (common practice)",
-        "two vehicle manuals",
-        Checked::Seen,
-    ),
-    row(metric(10_000, 1_250), "general hardware", LIMITS_SEEN, Checked::Seen),
-    row(metric(10_000, 1_500), "general hardware", LIMITS_SEEN, Checked::Seen),
-    row(metric(11_000, 1_000), "brake nuts of old vehicles (common practice)", LIMITS_SEEN, Checked::Seen),
-    row(metric(11_000, 1_500), "brake nuts", "SAE J1290", Checked::Memory),
-    row(metric(12_000, 1_000), "brake nuts on 6 mm and 1/4 in tube", "ISO 4038", Checked::Memory),
+    row(metric(8_000, 1_000), "bleed screws", LIMITS_SEEN),
+    row(metric(8_000, 1_250), "general hardware, bleed screws", LIMITS_SEEN),
+    row(metric(9_000, 1_000), "brake nuts of old vehicles (common practice)", LIMITS_SEEN),
+    row(metric(10_000, 1_000), "most brake nuts on 3/16 in tube (common practice)", MANUALS),
+    row(metric(10_000, 1_250), "general hardware", LIMITS_SEEN),
+    row(metric(10_000, 1_500), "general hardware", LIMITS_SEEN),
+    row(metric(11_000, 1_000), "brake nuts of old vehicles (common practice)", LIMITS_SEEN),
+    row(metric(11_000, 1_500), "brake nuts", J1290),
+    row(metric(12_000, 1_000), "brake nuts on 6 mm and 1/4 in tube", ISO_4038),
     hardware(12_000, 1_250),
     hardware(12_000, 1_500),
     hardware(12_000, 1_750),
-    row(metric(13_000, 1_000), "special fittings", "ISO 261 second choice", Checked::Memory),
-    row(metric(13_000, 1_500), "brake nuts", "SAE J1290", Checked::Memory),
+    row(metric(13_000, 1_000), "special fittings", ISO_261),
+    row(metric(13_000, 1_500), "brake nuts", J1290),
     hardware(14_000, 1_000),
-    row(metric(14_000, 1_500), "brake nuts on 8 mm tube", "ISO 4038", Checked::Memory),
+    row(metric(14_000, 1_500), "brake nuts on 8 mm tube", ISO_4038),
     hardware(14_000, 2_000),
     hardware(16_000, 1_000),
-    row(metric(16_000, 1_500), "brake nuts on 10 mm tube", "ISO 4038", Checked::Memory),
+    row(metric(16_000, 1_500), "brake nuts on 10 mm tube", ISO_4038),
     hardware(16_000, 2_000),
     hardware(18_000, 1_500),
     hardware(20_000, 1_500),
     unified(16, 20),
     unified(16, 28),
     unified(20, 18),
-    row(inch(20, 24), "1/8 in tube, bleed screws", "SAE J512, J514", Checked::Memory),
+    row(inch(20, 24), "1/8 in tube, bleed screws", J512_J514),
     unified(24, 16),
-    row(inch(24, 20), "special", "ASME B1.1, special pitch", Checked::Memory),
-    row(inch(24, 24), "3/16 in tube", "SAE J512, J514", Checked::Memory),
+    row(inch(24, 20), "special", B1_1),
+    row(inch(24, 24), "3/16 in tube", J512_J514),
     unified(28, 14),
-    row(inch(28, 20), "1/4 in tube, 37 degree flare", "hydraulic fitting chart", Checked::Seen),
-    row(inch(28, 24), "1/4 in tube, inverted flare", "SAE J512", Checked::Memory),
+    row(inch(28, 20), "1/4 in tube, 37 degree flare", CHART),
+    row(inch(28, 24), "1/4 in tube, inverted flare", J512),
     unified(32, 13),
-    row(inch(32, 20), "5/16 in tube", "SAE J512, J514", Checked::Memory),
+    row(inch(32, 20), "5/16 in tube", J512_J514),
     unified(36, 12),
-    row(inch(36, 18), "3/8 in tube, 37 degree flare", "hydraulic fitting chart", Checked::Seen),
+    row(inch(36, 18), "3/8 in tube, 37 degree flare", CHART),
     unified(40, 11),
-    row(inch(40, 18), "3/8 in tube, inverted flare", "SAE J512", Checked::Memory),
-    row(inch(44, 18), "7/16 in tube, inverted flare", "SAE J512", Checked::Memory),
-    row(inch(48, 16), "1/2 in tube, 37 degree flare", "hydraulic fitting chart", Checked::Seen),
-    row(inch(48, 18), "1/2 in tube, inverted flare", "SAE J512", Checked::Memory),
-    row(inch(56, 14), "5/8 in tube, 37 degree flare", "hydraulic fitting chart", Checked::Seen),
-    of_pipe(Family::G, 0, G, Checked::Seen),
-    of_pipe(Family::G, 1, G, Checked::Seen),
-    of_pipe(Family::G, 2, G, Checked::Seen),
-    of_pipe(Family::G, 3, G, Checked::Seen),
-    of_pipe(Family::G, 4, G, Checked::Seen),
-    of_pipe(Family::R, 1, R, Checked::Seen),
-    of_pipe(Family::R, 2, R, Checked::Seen),
-    of_pipe(Family::R, 3, R, Checked::Seen),
-    of_pipe(Family::Rp, 1, R, Checked::Seen),
-    of_pipe(Family::Rp, 2, R, Checked::Seen),
-    of_pipe(Family::Rp, 3, R, Checked::Seen),
-    of_pipe(Family::Rc, 1, R, Checked::Seen),
-    of_pipe(Family::Rc, 2, R, Checked::Seen),
-    of_pipe(Family::Rc, 3, R, Checked::Seen),
-    of_pipe(Family::Npt, 1, "ASME B1.20.1, two charts", Checked::Seen),
-    of_pipe(Family::Npt, 2, "ASME B1.20.1, two charts", Checked::Seen),
-    of_pipe(Family::Npt, 3, "ASME B1.20.1, a chart", Checked::Seen),
+    row(inch(40, 18), "3/8 in tube, inverted flare", J512),
+    row(inch(44, 18), "7/16 in tube, inverted flare", J512),
+    row(inch(48, 16), "1/2 in tube, 37 degree flare", CHART),
+    row(inch(48, 18), "1/2 in tube, inverted flare", J512),
+    row(inch(56, 14), "5/8 in tube, 37 degree flare", CHART),
+    of_pipe(Family::G, 0, G),
+    of_pipe(Family::G, 1, G),
+    of_pipe(Family::G, 2, G),
+    of_pipe(Family::G, 3, G),
+    of_pipe(Family::G, 4, G),
+    of_pipe(Family::R, 1, R),
+    of_pipe(Family::R, 2, R),
+    of_pipe(Family::R, 3, R),
+    of_pipe(Family::Rp, 1, R),
+    of_pipe(Family::Rp, 2, R),
+    of_pipe(Family::Rp, 3, R),
+    of_pipe(Family::Rc, 1, R),
+    of_pipe(Family::Rc, 2, R),
+    of_pipe(Family::Rc, 3, R),
+    of_pipe(Family::Npt, 1, NPT),
+    of_pipe(Family::Npt, 2, NPT),
+    of_pipe(Family::Npt, 3, NPT),
 ];
 
 impl CatalogueRow {
@@ -167,7 +185,7 @@ pub fn report() -> Vec<Count> {
 /// use linewright::thread::{CATALOGUE, lookalikes};
 /// let list: Vec<_> = CATALOGUE.iter().map(|row| row.thread).collect();
 /// let found = lookalikes(&list);
-/// assert!(found.iter().any(|m| m.male().to_string() == "3/8-24" && m.female().to_string() == "M10x1"));
+/// assert!(found.iter().any(|m| m.male().to_string() == "3/8-24 UNF" && m.female().to_string() == "M10x1"));
 /// ```
 #[must_use]
 pub fn lookalikes(list: &[Thread]) -> Vec<Mating> {

@@ -2,8 +2,10 @@
 
 use super::{Family, Thread};
 use crate::bounds;
+use crate::code::Code;
 use crate::error::Error;
 use crate::math::{atan2, sqrt};
+use crate::problem::Value;
 use crate::units::{Angle, Area, Length, Ratio, mm, mm2, rad, ratio, to_mm};
 use std::f64::consts::PI;
 
@@ -13,6 +15,8 @@ const SHARP_60: f64 = 0.866_025_403_784_438_6;
 const HEIGHT_55: f64 = 0.640_327;
 /// Height of an NPT thread over the pitch (ASME B1.20.1; seen).
 const HEIGHT_NPT: f64 = 0.8;
+/// What rounding may make of a full share.
+const SAME_SHARE: f64 = 1e-9;
 
 impl Thread {
     /// Basic height of the thread: 5/8 of the sharp triangle for metric and Unified, 0.640327 P for 55 degrees, 0.8 P for
@@ -82,14 +86,22 @@ impl Thread {
     }
 
     /// The share of the full thread that a hole leaves, in the sense of [`Thread::tap_drill`]: 5/6 for a hole of the basic
-    /// minor diameter at 60 degrees, below 0 for one above the thread.
+    /// minor diameter at 60 degrees.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `NOT_KNOWN` for a taper thread.
+    /// `NOT_A_NUMBER`; `OUT_OF_RANGE` for a hole that leaves no thread, or more than the full one; `NOT_KNOWN` for a taper
+    /// thread.
     pub fn thread_share(&self, hole: Length) -> Result<Ratio, Error> {
         let hole = bounds::THREAD_DIAMETER.length(hole)?;
         self.parallel_only()?;
-        Ok(ratio((to_mm(self.diameter()) - to_mm(hole)) / (2.0 * self.chart_height())))
+        let (major, full) = (to_mm(self.diameter()), 2.0 * self.chart_height());
+        let share = (major - to_mm(hole)) / full;
+        if share < 0.0 || share > 1.0 + SAME_SHARE {
+            let ends = [mm(major - full), mm(major)].map(Value::Length);
+            let need = Value::text(format!("a hole from {} to {} for this thread", ends[0], ends[1]));
+            return Err(Error::field(Code::OutOfRange, "hole", Value::Length(hole), need));
+        }
+        Ok(ratio(share.min(1.0)))
     }
 
     /// What drill charts call the full thread, in mm.

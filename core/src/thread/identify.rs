@@ -231,7 +231,7 @@ fn judge(measured: &Measured, thread: &Thread) -> Option<(f64, f64, Span)> {
 /// let list: Vec<Thread> = CATALOGUE.iter().map(|row| row.thread).collect();
 /// let measured = Measured::new(ThreadSide::External).with_diameter(mm(9.45), mm(0.05))?;
 /// let found = identify(&measured, &list)?;
-/// assert!(found.candidates.iter().any(|c| c.thread.to_string() == "3/8-24"));
+/// assert!(found.candidates.iter().any(|c| c.thread.to_string() == "3/8-24 UNF"));
 /// assert!(found.candidates.iter().all(|c| c.thread.to_string() != "M10x1"));
 /// # Ok::<(), linewright::Error>(())
 /// ```

@@ -61,6 +61,10 @@ impl Raw {
 impl Thread {
     /// The limits of one side, by the thread's class or, where it has none, the usual one.
     ///
+    /// Where a printed table differs from these, the rounding of ISO 965-1 is the usual reason. M11x1.5-6H may have a pitch diameter of 10.206 mm; the widely printed 10.196 is 0.010 too small. Its tolerance TD2 is
+    /// 0.180: five steps of the R40 series on from Td2(6), which is 0.132. Who takes 1.32 times the formula instead, 0.1718,
+    /// and goes to the nearest preferred number gets 0.170, and 10.196.
+    ///
     /// # Errors
     /// `THREAD_SIDE` where class or family belong to the other side, `OUT_OF_RANGE` for a metric diameter outside
     /// ISO 965-1 (over 0.99 to 355 mm).
@@ -158,14 +162,15 @@ impl Limits {
     pub fn source(&self) -> Source {
         let (text, place) = match self.family {
             Family::Metric => {
-                ("ISO 965-1", "table values; formulas of clause 13 and preferred numbers elsewhere")
+                ("ISO 965-1:1998", "table values; formulas of clause 13 and preferred numbers elsewhere")
             }
-            Family::Unified => ("ASME B1.1", "formulas, rounded as in Machinery's Handbook 31"),
+            Family::Unified => ("ASME B1.1-2003", "formulas, rounded as in Machinery's Handbook 31"),
             Family::G => ("ISO 228-1:1994", "table 1"),
-            Family::R | Family::Rp | Family::Rc => {
-                ("ISO 7-1", "basic diameters of ISO 228-1 at the gauge plane; gauge lengths")
-            }
-            Family::Npt => ("ASME B1.20.1", "E0, E1, 0.8 p"),
+            Family::R | Family::Rp | Family::Rc => (
+                "ISO 7-1, edition not known",
+                "basic diameters of ISO 228-1 at the gauge plane; gauge lengths",
+            ),
+            Family::Npt => ("ASME B1.20.1, edition not known", "E0, E1, 0.8 p; one turn either way"),
         };
         Source::new(text, place, self.checked)
     }

@@ -103,10 +103,6 @@ fn mm(um: u32) -> f64 {
     f64::from(um) / 1000.0
 }
 
-// One consequence is worth a warning. M11x1.5-6H has a pitch diameter of at most 10.206: TD2 is 180, five steps of the
-// series on from Td2(6) = 132. Programs that take 1.32 times the formula, 171.8, and go to the nearest preferred number,
-// 170, print 10.196, and that number is widely copied.
-
 /// A quantity of the table for one pitch, where nearest-preferred-number rounding of the formula misses the printed
 /// value (seen; the rule is "broken in places for smooth progression").
 fn printed(pitch_um: u32, rows: &[(u32, i32)]) -> Option<i32> {

@@ -15,9 +15,8 @@ struct Whitworth {
     basic_mm: [f64; 3],
     /// Pitch diameter, inside, and outside class A; class B has twice that. Minor inside. Major outside.
     tolerances_mm: [f64; 3],
-    /// ISO 7-1 (from memory): nominal gauge length, its tolerance outside (one turn), and that of the position of the gauge
-    /// plane inside (a turn and a quarter).
-    gauge_mm: [f64; 3],
+    /// ISO 7-1 (from memory): nominal gauge length, and its tolerance outside (one turn).
+    gauge_mm: [f64; 2],
     /// How the ISO 228-1 numbers were checked.
     checked: Checked,
 }
@@ -27,7 +26,7 @@ const fn whitworth(
     per_two_inch: u32,
     basic_mm: [f64; 3],
     tolerances_mm: [f64; 3],
-    gauge_mm: [f64; 3],
+    gauge_mm: [f64; 2],
     checked: Checked,
 ) -> Whitworth {
     Whitworth { sixteenths, per_two_inch, basic_mm, tolerances_mm, gauge_mm, checked }
@@ -35,13 +34,13 @@ const fn whitworth(
 
 /// Up to 1/2 seen in two open-source transcriptions of ISO 228-1:1994; the larger ones are from memory.
 static WHITWORTH: [Whitworth; 7] = [
-    whitworth(1, 56, [7.723, 7.142, 6.561], [0.107, 0.282, 0.214], [4.0, 0.9, 1.1], Checked::Seen),
-    whitworth(2, 56, [9.728, 9.147, 8.566], [0.107, 0.282, 0.214], [4.0, 0.9, 1.1], Checked::Seen),
-    whitworth(4, 38, [13.157, 12.301, 11.445], [0.125, 0.445, 0.250], [6.0, 1.3, 1.7], Checked::Seen),
-    whitworth(6, 38, [16.662, 15.806, 14.950], [0.125, 0.445, 0.250], [6.4, 1.3, 1.7], Checked::Seen),
-    whitworth(8, 28, [20.955, 19.793, 18.631], [0.142, 0.541, 0.284], [8.2, 1.8, 2.3], Checked::Seen),
-    whitworth(12, 28, [26.441, 25.279, 24.117], [0.142, 0.541, 0.284], [9.5, 1.8, 2.3], Checked::Memory),
-    whitworth(16, 22, [33.249, 31.770, 30.291], [0.180, 0.640, 0.360], [10.4, 2.3, 2.9], Checked::Memory),
+    whitworth(1, 56, [7.723, 7.142, 6.561], [0.107, 0.282, 0.214], [4.0, 0.9], Checked::Seen),
+    whitworth(2, 56, [9.728, 9.147, 8.566], [0.107, 0.282, 0.214], [4.0, 0.9], Checked::Seen),
+    whitworth(4, 38, [13.157, 12.301, 11.445], [0.125, 0.445, 0.250], [6.0, 1.3], Checked::Seen),
+    whitworth(6, 38, [16.662, 15.806, 14.950], [0.125, 0.445, 0.250], [6.4, 1.3], Checked::Seen),
+    whitworth(8, 28, [20.955, 19.793, 18.631], [0.142, 0.541, 0.284], [8.2, 1.8], Checked::Seen),
+    whitworth(12, 28, [26.441, 25.279, 24.117], [0.142, 0.541, 0.284], [9.5, 1.8], Checked::Memory),
+    whitworth(16, 22, [33.249, 31.770, 30.291], [0.180, 0.640, 0.360], [10.4, 2.3], Checked::Memory),
 ];
 
 /// A row of NPT: nominal size in 16ths of an inch, twice the threads per inch, outside diameter of the pipe and hand-tight
@@ -51,28 +50,21 @@ struct Npt {
     per_two_inch: u32,
     diameter_in: f64,
     hand_tight_in: f64,
-    checked: Checked,
 }
 
 /// 1/8, 1/4 and 3/8 seen in two charts (L1 there with three places; the fourth is from memory); the others from memory.
 static NPT: [Npt; 7] = [
-    npt(1, 54, 0.3125, 0.160, Checked::Memory),
-    npt(2, 54, 0.405, 0.1615, Checked::Seen),
-    npt(4, 36, 0.540, 0.2278, Checked::Seen),
-    npt(6, 36, 0.675, 0.240, Checked::Seen),
-    npt(8, 28, 0.840, 0.320, Checked::Memory),
-    npt(12, 28, 1.050, 0.339, Checked::Memory),
-    npt(16, 23, 1.315, 0.400, Checked::Memory),
+    npt(1, 54, 0.3125, 0.160),
+    npt(2, 54, 0.405, 0.1615),
+    npt(4, 36, 0.540, 0.2278),
+    npt(6, 36, 0.675, 0.240),
+    npt(8, 28, 0.840, 0.320),
+    npt(12, 28, 1.050, 0.339),
+    npt(16, 23, 1.315, 0.400),
 ];
 
-const fn npt(
-    sixteenths: u32,
-    per_two_inch: u32,
-    diameter_in: f64,
-    hand_tight_in: f64,
-    checked: Checked,
-) -> Npt {
-    Npt { sixteenths, per_two_inch, diameter_in, hand_tight_in, checked }
+const fn npt(sixteenths: u32, per_two_inch: u32, diameter_in: f64, hand_tight_in: f64) -> Npt {
+    Npt { sixteenths, per_two_inch, diameter_in, hand_tight_in }
 }
 
 /// The row of a nominal size.
@@ -149,22 +141,26 @@ fn parallel(row: &Whitworth, class: Option<Class>, side: ThreadSide) -> Raw {
 
 /// R: the gauge plane, where the diameters are basic, lies a gauge length from the tip, more or less.
 fn taper_outside(row: &Whitworth) -> Raw {
-    let [length, tolerance, _] = row.gauge_mm;
+    let [length, tolerance] = row.gauge_mm;
     let span = |basic: f64| [basic - (length + tolerance) * TAPER, basic - (length - tolerance) * TAPER];
     let [d, d2, d1] = row.basic_mm;
     Raw { major: span(d), pitch: span(d2), minor: span(d1), rounded_root: f64::NAN, checked: Checked::Memory }
 }
 
-/// Rp and Rc: basic at the mouth, the gauge plane up to its tolerance of position away from it (from memory).
+/// Turns that the gauge plane of Rp and Rc may lie away from the mouth, either way (ISO 7-1, from memory). Over the taper
+/// that is the tolerance of the diameters: 0.071, 0.104, 0.142 and 0.180 mm for 28, 19, 14 and 11 threads per inch.
+const INSIDE_TURNS: f64 = 1.25;
+
+/// Rp and Rc: basic at the mouth, more or less.
 fn at_gauge_plane(row: &Whitworth) -> Raw {
-    let [_, _, tolerance] = row.gauge_mm;
-    let span = |basic: f64| [basic - tolerance * TAPER, basic + tolerance * TAPER];
+    let tolerance = INSIDE_TURNS * 2.0 * MM_PER_INCH / f64::from(row.per_two_inch) * TAPER;
+    let span = |basic: f64| [basic - tolerance, basic + tolerance];
     let [d, d2, d1] = row.basic_mm;
     Raw { major: span(d), pitch: span(d2), minor: span(d1), rounded_root: f64::NAN, checked: Checked::Memory }
 }
 
 /// NPT: E0 = D - (0.05 D + 1.1) p at the tip, E1 = E0 + L1 / 16 at the mouth, thread height 0.8 p (all seen), gauging one
-/// turn either way (from memory).
+/// turn either way (from memory, so that the limits are too).
 fn npt_limits(row: &Npt, side: ThreadSide) -> Raw {
     let p = 2.0 / f64::from(row.per_two_inch);
     let tip = row.diameter_in - (0.05 * row.diameter_in + 1.1) * p;
@@ -179,6 +175,6 @@ fn npt_limits(row: &Npt, side: ThreadSide) -> Raw {
         pitch: span(pitch),
         minor: span(pitch - 0.8 * p),
         rounded_root: f64::NAN,
-        checked: row.checked,
+        checked: Checked::Memory,
     }
 }

@@ -1,11 +1,10 @@
 //! Designations as the standards write them.
 
-use super::read::is_pipe_size;
-use super::{Family, Hand, Size, Thread, pipe, unified};
+use super::{Family, Hand, Series, Size, Thread, pipe, unified};
 use std::fmt;
 
 impl fmt::Display for Thread {
-    /// The designation in its one spelling: `M10x1`, `M10x1-6g`, `3/8-24`, `3/8-24 UNF-2A`, `G1/8 A`, `Rc 1/8`,
+    /// The designation in its one spelling: `M10x1`, `M10x1-6g`, `3/8-24 UNF`, `3/8-24 UNF-2A`, `G1/8 A`, `Rc 1/8`,
     /// `1/8-27 NPT`, each with `LH` where it is left-handed.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let left = self.hand == Hand::Left;
@@ -24,12 +23,7 @@ impl fmt::Display for Thread {
                 unified_size(f, diameter_uin)?;
                 f.write_str("-")?;
                 count(f, per_two_inch)?;
-                // The series belongs to a full designation; the short one of daily use does without,
-                // unless it could be taken for a pipe thread.
-                let is_full = self.class.is_some() || left || is_pipe_size(diameter_uin, per_two_inch);
-                if let (Some(series), true) = (self.series(), is_full) {
-                    write!(f, " {}", series.name())?;
-                }
+                write!(f, " {}", Series::of(diameter_uin, per_two_inch).name())?;
                 if let Some(class) = self.class {
                     write!(f, "-{class}")?;
                 }

@@ -19,6 +19,9 @@ const FRACTIONS: [(char, &str); 7] = [
     ('\u{215e}', " 7/8"),
 ];
 
+/// Largest diameter of ISO 965-1, in micrometers.
+const LARGEST_UM: u32 = 355_000;
+
 /// What goes wrong while reading: a code, and what is needed.
 type Wrong = (Code, String);
 
@@ -31,9 +34,9 @@ impl Thread {
     /// `"Rc 1/8"`, `"1/8-27 NPT"`, each with `LH` for left hand.
     ///
     /// # Errors
-    /// `THREAD_AMBIGUOUS` for a metric diameter without pitch or a pipe thread without its family, `HEX_NOT_THREAD` for
+    /// `THREAD_AMBIGUOUS` for a metric diameter without pitch or without its M, a fraction of an inch alone or a pipe thread without its family, `HEX_NOT_THREAD` for
     /// a spanner size or a bare length, `THREAD_CONTRADICTION` where count, series or class do not belong to the size,
-    /// `UNREADABLE` otherwise.
+    /// `OUT_OF_RANGE` for a metric size that cannot be, `UNREADABLE` otherwise.
     ///
     /// ```
     /// use linewright::Thread;
@@ -102,13 +105,34 @@ fn parse(plain: &str) -> Result<Thread, Wrong> {
 fn no_thread(low: &str) -> Wrong {
     let tight: String = low.chars().filter(|c| !c.is_whitespace()).collect();
     let ends = ["mm", "in", "inch", "\"", "″"].iter().any(|word| tight.ends_with(word));
-    let is_tool = ["spanner", "wrench", "hex", "af", "flats", "nut"].iter().any(|word| tight.contains(word));
+    let is_tool = ["spanner", "wrench", "hex", "af", "a/f", "flats", "nut", "sw"]
+        .iter()
+        .any(|word| tight.contains(word));
     let has_digit = tight.contains(|c: char| c.is_ascii_digit());
+    if let (Some(size), false) = (bare_metric(&tight), is_tool) {
+        let need = format!("{size} with its M, if it is a metric thread");
+        return (Code::ThreadAmbiguous, need);
+    }
+    if parts_of_inch(&tight, 64).is_some_and(|_| tight.contains('/')) {
+        let need = format!(
+            "threads per inch or family of {tight} too, such as 3/8-24 or G1/8; a spanner's size is no thread"
+        );
+        return (Code::ThreadAmbiguous, need);
+    }
     if has_digit && (is_tool || ends && tight.starts_with(|c: char| c.is_ascii_digit())) {
         let need = "the thread's own diameter and pitch, not the size of its hexagon";
         return (Code::HexNotThread, need.to_owned());
     }
     (Code::Unreadable, "a designation such as M10x1, 3/8-24, G1/8 or 1/8-27 NPT".to_owned())
+}
+
+/// `10mmx1.0mm` or `10x1` as `M10x1`: a metric thread without its M, or some other size.
+fn bare_metric(tight: &str) -> Option<String> {
+    let (diameter, pitch) = tight.split_once('x')?;
+    let size =
+        |text: &str| thousandths(text.strip_suffix("mm").unwrap_or(text)).map(|um| f64::from(um) / 1000.0);
+    let (diameter, pitch) = (size(diameter)?, size(pitch)?);
+    (0.0 < pitch && 2.0 * pitch < diameter).then(|| format!("M{diameter}x{pitch}"))
 }
 
 /// Takes `LH`, `left hand`, `RH` off the end, wherever the standards put it.
@@ -158,9 +182,13 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     };
     let rest = rest.trim_start();
     let (pitch, rest) = rest.split_at(number(rest));
-    let Some(pitch_um) = thousandths(pitch).filter(|um| *um > 0 && *um * 2 < diameter_um) else {
-        return wrong(Code::Unreadable, SHAPE);
-    };
+    let Some(pitch_um) = thousandths(pitch) else { return wrong(Code::Unreadable, SHAPE) };
+    if pitch_um == 0 || pitch_um * 2 >= diameter_um || diameter_um > LARGEST_UM {
+        return wrong(
+            Code::OutOfRange,
+            "a diameter up to 355 mm, and a pitch above 0 and below half of it (ISO 965-1)",
+        );
+    }
     let mut thread = Thread::of(Size::Metric { diameter_um, pitch_um });
     let rest = rest.trim_start();
     let rest = rest.strip_prefix("mm").unwrap_or(rest);
@@ -182,7 +210,7 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
 fn thousandths(text: &str) -> Option<u32> {
     let (whole, part) = text.split_once('.').unwrap_or((text, ""));
     let digits = |t: &str| t.chars().all(|c| c.is_ascii_digit());
-    if whole.is_empty() || whole.len() > 3 || part.len() > 3 || !digits(whole) || !digits(part) {
+    if whole.is_empty() || whole.len() > 4 || part.len() > 3 || !digits(whole) || !digits(part) {
         return None;
     }
     format!("{whole}{part:0<3}").parse().ok()
@@ -324,7 +352,7 @@ fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
 }
 
 /// Whether size and count are also those of a pipe thread, which is far larger than its name.
-pub(super) fn is_pipe_size(diameter_uin: u32, per_two_inch: u32) -> bool {
+fn is_pipe_size(diameter_uin: u32, per_two_inch: u32) -> bool {
     const IN_16TH: u32 = 62_500;
     diameter_uin.is_multiple_of(IN_16TH)
         && [Family::G, Family::Npt].into_iter().any(|family| {
