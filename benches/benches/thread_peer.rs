@@ -4,6 +4,7 @@
 //! `cargo bench -p benches --bench thread_peer` compares and times; with `--test` it compares only. The interpreter is
 //! `python3`, or what the environment variable `PYTHON` names.
 
+use benches::peer::{ask, best, is_timed, machine, python};
 use linewright::thread::{
     CATALOGUE, CatalogueRow, Engagement, Family, Limits, Mating, Profile, Span, Starts, ThreadSide,
     lookalikes,
@@ -11,14 +12,8 @@ use linewright::thread::{
 use linewright::units::{Length, to_inch, to_mm};
 use linewright::{Error, Thread};
 use serde_json::Value;
-use std::env;
 use std::fmt::Write as _;
-use std::fs;
 use std::hint::black_box;
-use std::io::Write as _;
-use std::process::{Command, Stdio};
-use std::thread::available_parallelism;
-use std::time::Instant;
 
 const PEER: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/peers/threads.py");
 
@@ -55,17 +50,14 @@ const LIMIT_MM: f64 = 1e-6;
 /// Turns and overlaps agree to this.
 const PAIR: f64 = 1e-9;
 
-/// Rounds of which the best counts, and how long one takes. The machine may be busy with other things.
+/// Rounds of which the best counts.
 const ROUNDS: usize = 40;
-const ROUND_NS: f64 = 3e6;
 
 /// A thread with the limits of both sides.
 type Sides = (Thread, Limits, Limits);
 
 fn main() {
-    // As criterion does: without `--bench` the caller wants to know whether it works.
-    let has = |flag: &str| env::args().any(|argument| argument == flag);
-    let is_timed = has("--bench") && !has("--test");
+    let is_timed = is_timed();
     let python = match python() {
         Ok(python) => python,
         Err(reason) => {
@@ -73,7 +65,7 @@ fn main() {
             return;
         }
     };
-    let asked = ask(&python, is_timed);
+    let asked = ask(&python, PEER, is_timed, lines().as_bytes());
     assert!(asked.is_ok(), "{PEER}: {asked:?}");
     let Ok(answer) = asked else { return };
 
@@ -100,18 +92,6 @@ fn main() {
     }
 }
 
-/// The interpreter, or why there is none.
-fn python() -> Result<String, String> {
-    let python = env::var("PYTHON").ok().filter(|name| !name.is_empty()).unwrap_or("python3".to_owned());
-    let mut probe = Command::new(&python);
-    probe.args(["-c", "import sys; sys.exit(sys.version_info < (3, 11))"]).stderr(Stdio::null());
-    match probe.status() {
-        Ok(status) if status.success() => Ok(python),
-        Ok(_) => Err(format!("{python} is older than 3.11 or does not work")),
-        Err(error) => Err(format!("{python}: {error}")),
-    }
-}
-
 fn is_paired(thread: &Thread) -> bool {
     matches!(thread.family(), Family::Metric | Family::Unified)
 }
@@ -129,27 +109,6 @@ fn lines() -> String {
         assert!(written.is_ok());
     }
     lines
-}
-
-/// Runs the peer.
-fn ask(python: &str, is_timed: bool) -> Result<Value, String> {
-    let mut command = Command::new(python);
-    command.arg(PEER).args((!is_timed).then_some("--once"));
-    let mut child = command
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .spawn()
-        .map_err(|error| format!("{python}: {error}"))?;
-    let mut input = child.stdin.take().ok_or("no input")?;
-    // A peer that ends before it has read all says why in its status.
-    let sent = input.write_all(lines().as_bytes());
-    drop(input);
-    let output = child.wait_with_output().map_err(|error| error.to_string())?;
-    if !output.status.success() {
-        return Err(format!("{}", output.status));
-    }
-    sent.map_err(|error| error.to_string())?;
-    serde_json::from_slice(&output.stdout).map_err(|error| error.to_string())
 }
 
 /// The items of a list that must have a certain length.
@@ -229,26 +188,6 @@ fn compare_counts(list: &[Thread], counts: &Value) {
     }
 }
 
-/// Nanoseconds for one of `count` operations: the best of some rounds.
-fn best(rounds: usize, count: usize, mut work: impl FnMut()) -> f64 {
-    let start = Instant::now();
-    work();
-    let once = start.elapsed().as_secs_f64() * 1e9;
-    let mut repeats = 1;
-    while rounds > 1 && f64::from(repeats) * once < ROUND_NS {
-        repeats *= 2;
-    }
-    let mut least = f64::INFINITY;
-    for _ in 0..rounds {
-        let start = Instant::now();
-        for _ in 0..repeats {
-            work();
-        }
-        least = least.min(start.elapsed().as_secs_f64() * 1e9);
-    }
-    least / f64::from(repeats) / count as f64
-}
-
 /// Our times, by the peer's names.
 fn measure(paired: &[Thread], sides: &[Sides], rounds: usize) -> Vec<(&'static str, f64)> {
     let all: Vec<Thread> = CATALOGUE.iter().map(|row| row.thread).collect();
@@ -318,15 +257,6 @@ fn profile((thread, limits): (&Thread, &Limits), pick: impl Fn(Span) -> Option<L
         minor: limits.rounded_root.or_else(|| pick(limits.minor))?,
         taper: thread.taper(),
     })
-}
-
-/// The processor's name where the system gives it, and how many of them.
-fn machine() -> String {
-    let about = fs::read_to_string("/proc/cpuinfo").unwrap_or_default();
-    let name = about.lines().find_map(|line| line.strip_prefix("model name")?.split_once(':'));
-    let name = name.map_or("a processor that does not say its name", |(_, name)| name.trim());
-    let cores = available_parallelism().map_or("unknown number of".to_owned(), |cores| cores.to_string());
-    format!("{name}, {cores} cores")
 }
 
 /// Prints the times, and asserts that none is worse than it may be.

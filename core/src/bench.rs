@@ -1,5 +1,9 @@
 //! The bench: the tools and habits of one workshop, as data.
 
+mod pieces;
+
+pub use pieces::{PieceFit, Stretch, TestPiece};
+
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;

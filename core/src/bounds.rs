@@ -111,6 +111,11 @@ pub const CLEARANCE: Bound = bound("clearance", 0.0, 200.0, "mm", "room for a to
 /// Distance between clips.
 pub const CLIP_SPACING: Bound =
     bound("spacing", 10.0, 5000.0, "mm", "nearer is a row of clips, further is none");
+/// Length of a test piece before it is bent.
+pub const PIECE: Bound = bound("length", 1.0, 10_000.0, "mm", "a test piece is bent by hand");
+/// A bend of a test piece.
+pub const PIECE_ANGLE: Bound =
+    bound("angle", 1.0, 170.0, "deg", "flatter shows no gain, and nearer to a U the corner is far away");
 /// Constant part of springback.
 pub const SPRINGBACK_CONSTANT: Bound =
     bound("springback_constant", -10.0, 30.0, "deg", "beyond it the trial was misread");

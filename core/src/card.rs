@@ -184,8 +184,8 @@ fn findings(plan: &Plan, page: &mut Page) {
 fn cautions(plan: &Plan, page: &mut Page) {
     page.bar('-');
     page.plain("CAUTIONS");
-    let more = cautions::for_line(plan.line());
-    for (i, caution) in cautions::STANDING.iter().chain(&more).enumerate() {
+    let (more, settings) = (cautions::for_line(plan.line()), cautions::settings(plan));
+    for (i, caution) in cautions::STANDING.iter().copied().chain([&*settings]).chain(more).enumerate() {
         page.wrapped(&format!("{:>3} ", i + 1), caution);
     }
 }

@@ -141,6 +141,7 @@ pub enum Code {
     ClipInBend = 321,
     SpringbackEstimated = 322,
     RadiusEstimated = 323,
+    CalibrationOtherTube = 324,
     SeatUnknown = 401,
     FlareSeatMismatch = 402,
     Single45Refused = 403,

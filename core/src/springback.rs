@@ -1,14 +1,18 @@
 //! Springback from trial bends: how much further a bend must be taken so that the wanted angle remains.
 
 mod advice;
+mod calibration;
 mod fit;
 mod kernel;
 mod line;
 mod mechanics;
+mod metal;
 #[cfg(test)]
 mod tests;
 
 pub use advice::Advice;
+pub(crate) use calibration::tube_text;
+pub use calibration::{Calibration, Date};
 pub use fit::{Fit, Prior};
 pub use kernel::Columns;
 pub use mechanics::{Hardening, HeldBend, MaterialScatter, Mechanics};
@@ -34,6 +38,26 @@ pub struct Trial {
     pub set: Angle,
     /// What remained after letting go.
     pub got: Angle,
+}
+
+impl Trial {
+    /// Whether it is a bend that sprang back.
+    fn check(&self) -> Result<(), Error> {
+        let (set, got) = (bounds::ANGLE.angle(self.set)?, bounds::ANGLE.angle(self.got)?);
+        if to_deg(got) > 0.0 && to_deg(got) <= to_deg(set) {
+            return Ok(());
+        }
+        let text = format!("set {}, got {}", angle_text(set), angle_text(got));
+        Err(unusable(&text, "a bend that springs back a little; were set and got exchanged?"))
+    }
+}
+
+/// The error of trials that nothing can be told from.
+fn unusable(got: &str, fix: &str) -> Error {
+    Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
+        .got(Value::text(got))
+        .need(Value::text(fix))
+        .into()
 }
 
 /// What a springback rests on.
@@ -79,6 +103,7 @@ pub struct Springback {
     proportional: Ratio,
     trials: Vec<Trial>,
     basis: Basis,
+    calibration: Option<Calibration>,
 }
 
 impl Springback {
@@ -92,6 +117,7 @@ impl Springback {
             proportional: bounds::SPRINGBACK_PROPORTIONAL.ratio(proportional)?,
             trials: Vec::new(),
             basis: Basis::Given,
+            calibration: None,
         })
     }
 
@@ -103,26 +129,11 @@ impl Springback {
     /// 2 degrees, and for sets that no springback explains;
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
     pub fn from_trials(trials: &[Trial]) -> Result<Springback, Error> {
-        let unusable = |got: &str, fix: &str| -> Error {
-            Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
-                .got(Value::text(got))
-                .need(Value::text(fix))
-                .into()
-        };
         let count = match u32::try_from(trials.len()) {
             Ok(n) if n > 0 => f64::from(n),
             _ => return Err(unusable(&format!("{} trials", trials.len()), "at least one trial bend")),
         };
-        for trial in trials {
-            let (set, got) = (bounds::ANGLE.angle(trial.set)?, bounds::ANGLE.angle(trial.got)?);
-            if to_deg(got) <= 0.0 || to_deg(got) > to_deg(set) {
-                let text = format!("set {}, got {}", angle_text(set), angle_text(got));
-                return Err(unusable(
-                    &text,
-                    "a bend that springs back a little; were set and got exchanged?",
-                ));
-            }
-        }
+        trials.iter().try_for_each(|trial| trial.check())?;
         let sets: Vec<f64> = trials.iter().map(|t| to_deg(t.set)).collect();
         let backs: Vec<f64> = trials.iter().map(|t| to_deg(t.set) - to_deg(t.got)).collect();
         let mean_set = sets.iter().sum::<f64>() / count;

@@ -101,6 +101,33 @@ fn a_column_has_the_same_bits_at_any_length() -> Outcome {
     Ok(())
 }
 
+/// The first tubes of the benchmark, against quadrature with 30 digits.
+#[test]
+fn columns_are_those_of_quadrature() -> Outcome {
+    let rows = rows("columns_reference.csv")?;
+    let column = |i: usize| rows.iter().map(|row| row[i].parse::<f64>()).collect::<Result<Vec<_>, _>>();
+    let lengths = |i: usize| column(i).map(|numbers| numbers.into_iter().map(mm).collect::<Vec<_>>());
+    let stresses = |i: usize| column(i).map(|numbers| numbers.into_iter().map(mpa).collect::<Vec<_>>());
+    let remaining = Columns {
+        od: &lengths(0)?,
+        wall: &lengths(1)?,
+        modulus: &stresses(2)?,
+        yield_strength: &stresses(3)?,
+        tangent_modulus: &stresses(4)?,
+        radius: &lengths(5)?,
+    }
+    .remaining()?;
+    let mut worst = 0.0_f64;
+    for ((curvature, radius), left) in remaining.iter().zip(column(5)?).zip(column(6)?) {
+        let off = (curvature.value * radius - left).abs();
+        assert!(off <= 1e-12, "radius {radius}: {off:e}");
+        worst = worst.max(off);
+    }
+    println!("{} tubes: remaining curvature times radius within {worst:.1e}", remaining.len());
+    assert_eq!(remaining.len(), 300);
+    Ok(())
+}
+
 /// The power law of the table has no elastic core; ours has, and at these small radii it changes the moment little.
 #[test]
 fn figures_computed_apart_agree() -> Outcome {

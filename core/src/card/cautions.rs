@@ -3,7 +3,9 @@
 use crate::flare::Flare;
 use crate::line::Line;
 use crate::material::Material;
+use crate::plan::Plan;
 use crate::problem::Side;
+use crate::springback::{Springback, tube_text};
 
 /// Printed on every card.
 pub(super) const STANDING: &[&str] = &[
@@ -20,9 +22,25 @@ pub(super) const STANDING: &[&str] = &[
     "Nothing that moves, is hot or is sharp may touch the line through full travel and lock: look on the vehicle.",
     "Bleed as the vehicle maker says, look for leaks with the pedal held, try it slowly away from traffic, look \
      again later. Torque, bleeding order and fluid are the maker's.",
-    "Marks and cut are rounded to 0.5 mm, settings down to 0.5 degrees: stop short and top up. An over-bend cannot be \
-     undone. Settings hold only for the tube and former of the trial bends.",
 ];
+
+/// Printed on every card after those: how figures were rounded, and what the settings hold for.
+pub(super) fn settings(plan: &Plan) -> String {
+    let hold = match plan.springback().and_then(Springback::calibration) {
+        None => "the tube and former of the trial bends".to_owned(),
+        Some(record) => format!(
+            "the tube and former of the trial bends: {}, {}, {}, revision {}",
+            tube_text(record.tube()),
+            record.former(),
+            record.date(),
+            record.revision()
+        ),
+    };
+    format!(
+        "Marks and cut are rounded to 0.5 mm, settings down to 0.5 degrees: stop short and top up. An over-bend cannot \
+         be undone. Settings hold only for {hold}."
+    )
+}
 
 /// Printed where they apply.
 pub(super) fn for_line(line: &Line) -> Vec<&'static str> {

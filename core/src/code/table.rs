@@ -330,6 +330,13 @@ pub static TABLE: &[CodeRow] = &[
         "the radius as formed was computed from the former's groove and material data, not measured",
         "a test piece bent on this former and measured",
     ),
+    tell(
+        Code::CalibrationOtherTube,
+        "CALIBRATION_OTHER_TUBE",
+        Caution,
+        "the settings rest on trial bends of another tube than this line's",
+        "two trial bends of this tube on this former",
+    ),
     stop(
         Code::SeatUnknown,
         "SEAT_UNKNOWN",

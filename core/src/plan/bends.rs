@@ -6,7 +6,7 @@ use crate::bend::{Bend, Making};
 use crate::code::Code;
 use crate::line::Line;
 use crate::problem::{Part, Problem, Side, Value};
-use crate::springback::Basis;
+use crate::springback::{Basis, tube_text};
 use crate::tube::Tube;
 use crate::units::{Angle, Length, Rounding, deg, length_text, mm, round_length, to_deg, to_mm};
 
@@ -94,7 +94,7 @@ pub(super) fn plan(
     if backward {
         planned.reverse();
     }
-    note_settings(bench, &planned, problems);
+    note_settings(line.tube(), bench, &planned, problems);
     planned
 }
 
@@ -108,7 +108,7 @@ fn setting(bench: &Bench, bend: &Bend) -> Option<Angle> {
     Some(springback.setting_of(bend.angle()))
 }
 
-fn note_settings(bench: &Bench, planned: &[PlannedBend], problems: &mut Vec<Problem>) {
+fn note_settings(tube: &Tube, bench: &Bench, planned: &[PlannedBend], problems: &mut Vec<Problem>) {
     let on_former = |b: &PlannedBend| b.making == Making::Former && is_formers(bench, b.radius);
     if let (Some(groove), true) = (bench.former().groove(), planned.iter().any(on_former)) {
         problems.push(Problem::new(Code::RadiusEstimated, Part::Line).got(Value::Length(groove)));
@@ -117,6 +117,13 @@ fn note_settings(bench: &Bench, planned: &[PlannedBend], problems: &mut Vec<Prob
     let made: Vec<_> = planned.iter().filter_map(|b| Some((b.number, b.setting?))).collect();
     if springback.basis() == Basis::Mechanics && !made.is_empty() {
         problems.push(Problem::new(Code::SpringbackEstimated, Part::Line));
+    }
+    if let Some(record) = springback.calibration().filter(|record| !record.is_for(tube) && !made.is_empty()) {
+        problems.push(
+            Problem::new(Code::CalibrationOtherTube, Part::Line)
+                .got(Value::text(tube_text(record.tube())))
+                .need(Value::text(tube_text(tube))),
+        );
     }
     if springback.is_weak() && !made.is_empty() {
         problems.push(Problem::new(Code::SpringbackWeak, Part::Line));

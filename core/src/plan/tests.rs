@@ -7,7 +7,7 @@ use crate::line::{End, Nut, Port};
 use crate::material::Material;
 use crate::path::Path;
 use crate::problem::Part;
-use crate::springback::{Hardening, Mechanics, Springback, Trial};
+use crate::springback::{Calibration, Date, Hardening, Mechanics, Springback, Trial};
 use crate::thread::Thread;
 use crate::tube::Tube;
 use crate::units::{deg, inch, mm, mpa, to_deg, to_mm};
@@ -300,6 +300,34 @@ fn settings_come_from_the_trials() {
     assert!((to_deg(plan.bends()[0].setting.unwrap()) - 93.64).abs() < 0.005);
     let note = plan.problems().iter().find(|p| p.code == Code::SettingOutsideTrials).unwrap();
     assert_eq!(note.got.to_string(), "bends 1, 2");
+}
+
+/// CALIBRATION_OTHER_TUBE stands on a plan whose trials were made on another tube, and on no other.
+#[test]
+fn settings_from_trials_of_another_tube_are_a_caution() {
+    let bent = line(&[60.0, 100.0, 90.0], 90.0, 14.3);
+    let trials = bench().springback().unwrap().trials().to_vec();
+    let said = |tube: &Tube| {
+        let date = Date::read("2026-05-14").unwrap();
+        let record = Calibration::new(&trials, tube, "former 1", date, "2").unwrap();
+        let plan =
+            Plan::new(&bent, &bench().with_springback(record.springback().unwrap()), &PlanOptions::default());
+        let found = plan.problems().iter().find(|p| p.code.name() == "CALIBRATION_OTHER_TUBE").cloned();
+        (found, plan)
+    };
+    let (found, made) = said(bent.tube());
+    assert_eq!(found, None);
+    // The settings are those of the trials without a record.
+    assert_eq!(made.bends(), plan(&bent).bends());
+    let (found, _) = said(&Tube::new(mm(6.0), mm(1.0), Material::CopperNickel).unwrap());
+    let found = found.unwrap();
+    assert_eq!(found.got.to_string(), "6 mm x 1 mm, copper-nickel");
+    assert_eq!(found.need.to_string(), "4.76 mm x 0.71 mm, low-carbon steel");
+    let card = |plan: &Plan| crate::card::text(plan).split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(card(&made).contains(
+        "former of the trial bends: 4.76 mm x 0.71 mm, low-carbon steel, former 1, 2026-05-14, revision 2."
+    ));
+    assert!(card(&plan(&bent)).contains("only for the tube and former of the trial bends."));
 }
 
 /// SPRINGBACK_ESTIMATED and RADIUS_ESTIMATED stand on a plan whose bench rests on mechanics, and on no other.

@@ -167,3 +167,72 @@ impl pulp::WithSimd for Fill<'_, '_> {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{mm, mpa};
+
+    /// Tubes of all kinds, and a number of them that fills no vector: elastic, yielding in the wall, solid, no tube at all.
+    fn columns(rows: usize) -> [Vec<f64>; 6] {
+        // Steps that share no factor, so that the kinds meet in every order.
+        let step = |i: usize, by: usize, most: usize| (i * by % most) as f64 / most as f64;
+        let of = |f: &dyn Fn(usize) -> f64| (0..rows).map(f).collect::<Vec<f64>>();
+        let od = |i: usize| 3.0 + 9.0 * step(i, 7, 31);
+        [
+            of(&od),
+            of(&|i| if i % 37 == 5 { od(i) / 2.0 } else { 0.1 + 1.3 * step(i, 11, 101) }),
+            of(&|i| if i % 53 == 9 { f64::NAN } else { 70e3 + 140e3 * step(i, 13, 97) }),
+            of(&|i| 60.0 + 400.0 * step(i, 17, 89)),
+            of(&|i| if i % 3 == 0 { 0.0 } else { 5e3 * step(i, 19, 83) }),
+            of(&|i| od(i) * (1.5 + 500.0 * step(i, 23, 79) * step(i, 23, 79))),
+        ]
+    }
+
+    #[test]
+    fn every_vector_width_gives_the_same_bits() {
+        for rows in [1, 2, 3, 7, 8, 9, 31, 2_003] {
+            let [od, wall, modulus, yields, tangent, radius] = columns(rows);
+            let lengths = |numbers: Vec<f64>| numbers.into_iter().map(mm).collect::<Vec<_>>();
+            let stresses = |numbers: Vec<f64>| numbers.into_iter().map(mpa).collect::<Vec<_>>();
+            let (od, wall, radius) = (lengths(od), lengths(wall), lengths(radius));
+            let (modulus, yields, tangent) = (stresses(modulus), stresses(yields), stresses(tangent));
+            let tubes = Columns {
+                od: &od,
+                wall: &wall,
+                modulus: &modulus,
+                yield_strength: &yields,
+                tangent_modulus: &tangent,
+                radius: &radius,
+            };
+            let bits = |fill: &dyn Fn(Fill<'_, '_>)| {
+                let mut out = vec![per_mm(0.0); rows];
+                fill(Fill { tubes: &tubes, out: &mut out });
+                out.iter().map(|curvature| curvature.value.to_bits()).collect::<Vec<_>>()
+            };
+            let scalar = bits(&|fill| pulp::Arch::Scalar.dispatch(fill));
+            assert_eq!(bits(&|fill| pulp::Arch::new().dispatch(fill)), scalar, "{rows} rows, as chosen");
+            let mut missing: Vec<&str> = Vec::new();
+            #[cfg(target_arch = "x86_64")]
+            {
+                match pulp::x86::V3::try_new() {
+                    Some(arch) => {
+                        assert_eq!(bits(&|fill| pulp::Arch::V3(arch).dispatch(fill)), scalar, "AVX2")
+                    }
+                    None => missing.push("AVX2"),
+                }
+                match pulp::x86::V4::try_new() {
+                    Some(arch) => {
+                        assert_eq!(bits(&|fill| pulp::Arch::V4(arch).dispatch(fill)), scalar, "AVX-512")
+                    }
+                    None => missing.push("AVX-512"),
+                }
+            }
+            for width in missing.drain(..) {
+                println!("NOT RUN: springback with {width} (this processor has none)");
+            }
+            let finite = scalar.iter().filter(|bits| f64::from_bits(**bits).is_finite()).count();
+            assert!(finite * 20 >= rows * 19 || rows < 20, "{finite} of {rows}");
+        }
+    }
+}

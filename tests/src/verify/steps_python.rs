@@ -92,6 +92,16 @@ pub fn installed(run: &mut Run<'_>) -> Result<Option<PathBuf>, String> {
     Ok(Some(python))
 }
 
+/// The interpreter for the peers of the benchmarks, with what they need; `None` where there is no Python or something
+/// failed, which has been recorded.
+pub fn of_peers(run: &mut Run<'_>) -> Result<Option<PathBuf>, String> {
+    let Some(base) = interpreter(run.place) else {
+        run.not_run(NO_PYTHON);
+        return Ok(None);
+    };
+    environment(run, &base, "venv-peers", "benches/peers/requirements.txt")
+}
+
 fn pytest(run: &mut Run<'_>, python: &Path, what: &str, arguments: &[&str]) {
     let mut pytest = run.place.command(python);
     // -P keeps the checkout off the module path: the installed package is tested, not the one next to the sources.

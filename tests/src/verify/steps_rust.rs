@@ -4,6 +4,7 @@ use std::env;
 
 use crate::count;
 use crate::step::Run;
+use crate::steps_python;
 
 type Outcome = Result<(), String>;
 
@@ -44,6 +45,9 @@ pub fn docs(run: &mut Run<'_>) -> Outcome {
 /// Every benchmark once, without timing it: a benchmark that broke is found here and not on the day it is needed.
 pub fn benches(run: &mut Run<'_>) -> Outcome {
     let mut bench = run.place.cargo("bench -p benches --locked -- --test");
+    if let Some(python) = steps_python::of_peers(run)? {
+        bench.env("PYTHON", python);
+    }
     run.tests("cargo bench, each once", &mut bench, count::criterion);
     Ok(())
 }

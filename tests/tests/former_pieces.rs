@@ -1,0 +1,178 @@
+//! The radius of a former from bent pieces: against another implementation, by hand, and by simulation.
+
+use linewright::bench::{PieceFit, TestPiece};
+use linewright::units::{Length, deg, mm, to_mm};
+use std::error::Error;
+use std::f64::consts::{FRAC_PI_2, PI};
+use std::fs;
+
+type Outcome = Result<(), Box<dyn Error>>;
+
+fn piece(length: f64, legs: &[f64], angles: &[f64]) -> Result<TestPiece, linewright::Error> {
+    let legs: Vec<Length> = legs.iter().copied().map(mm).collect();
+    TestPiece::new(mm(length), &legs, &angles.iter().copied().map(deg).collect::<Vec<_>>())
+}
+
+/// NumPy and SciPy: least squares of their own, Student's numbers, root finding on the definition of the share's interval.
+#[test]
+fn figures_are_those_of_another_implementation() -> Outcome {
+    let text =
+        fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/tables/bending/pieces_reference.csv"))?;
+    let (mut rows, mut told, mut bounded) = (0, 0, 0);
+    for line in text.lines().skip(1) {
+        let cells: Vec<&str> = line.split(',').collect();
+        let list = |cell: &str| cell.split(';').map(str::parse).collect::<Result<Vec<f64>, _>>();
+        let pieces = cells[0].split('|').map(|text| -> Result<TestPiece, Box<dyn Error>> {
+            let parts: Vec<&str> = text.split(' ').collect();
+            Ok(piece(parts[0].parse()?, &list(parts[1])?, &list(parts[2])?)?)
+        });
+        let fit = PieceFit::new(&pieces.collect::<Result<Vec<_>, _>>()?)?;
+        let chance = cells[1].parse()?;
+        let interval = fit.radius_interval(chance)?;
+        let stretch = fit.stretch();
+        let share = stretch.map(|s| s.share_interval(chance)).transpose()?.flatten();
+        let ours = [
+            Some(to_mm(fit.radius())),
+            fit.radius_error().map(to_mm),
+            interval.map(|[low, _]| to_mm(low)),
+            interval.map(|[_, high]| to_mm(high)),
+            fit.scatter().map(to_mm),
+            Some(to_mm(fit.gain(deg(90.0))?)),
+            stretch.map(|s| to_mm(s.radius())),
+            stretch.and_then(|s| s.radius_error()).map(to_mm),
+            stretch.map(|s| s.share().value),
+            share.map(|[low, _]| low.value),
+            share.map(|[_, high]| high.value),
+        ];
+        for (place, (ours, cell)) in ours.iter().zip(&cells[2..]).enumerate() {
+            let expected = Some(*cell).filter(|cell| !cell.is_empty()).map(str::parse::<f64>).transpose()?;
+            let agree = match (ours, expected) {
+                (Some(ours), Some(expected)) => (ours - expected).abs() <= 1e-8 * expected.abs().max(1.0),
+                (None, None) => true,
+                _ => false,
+            };
+            assert!(agree, "{line}: number {place} is {ours:?}, not {expected:?}");
+        }
+        rows += 1;
+        told += u32::from(stretch.is_some());
+        bounded += u32::from(share.is_some());
+    }
+    println!("{rows} sets, {told} with a stretch, {bounded} with its interval");
+    assert!(rows == 80 && told > 30 && told < 75 && bounded > 20, "{rows}, {told}, {bounded}");
+    Ok(())
+}
+
+#[test]
+fn one_piece_gives_a_radius_without_an_interval() -> Outcome {
+    // A right angle of radius 20: each leg 100 + 20, length 200 + 10 pi; so the gain is 40 - 10 pi.
+    let one = piece(200.0 + 10.0 * PI, &[120.0, 120.0], &[90.0])?;
+    assert!((to_mm(one.gain()) - (40.0 - 10.0 * PI)).abs() < 1e-12);
+    let fit = PieceFit::new(std::slice::from_ref(&one))?;
+    assert!((to_mm(fit.radius()) - 20.0).abs() < 1e-12);
+    assert!(fit.radius_error().is_none() && fit.scatter().is_none() && fit.stretch().is_none());
+    assert!(fit.radius_interval(0.95)?.is_none() && fit.gain_interval(deg(90.0), 0.95)?.is_none());
+    assert!((to_mm(fit.former(mm(25.0))?.as_formed()) - 20.0).abs() < 1e-12);
+    // Outer legs of a right angle are longer by half the diameter each.
+    let outer = TestPiece::from_outer_legs(one.length(), &[mm(123.0), mm(123.0)], &[deg(90.0)], mm(6.0))?;
+    assert!(outer.legs().iter().all(|leg| (to_mm(*leg) - 120.0).abs() < 1e-12));
+    Ok(())
+}
+
+#[test]
+fn two_angles_tell_radius_and_stretch_apart() -> Outcome {
+    // Radius 20 again, and of every arc 3 % is stretch: the tube in it is 0.97 x arc.
+    let right = piece(200.0 + 0.97 * 20.0 * FRAC_PI_2, &[120.0, 120.0], &[90.0])?;
+    let third = 20.0 * 3.0_f64.sqrt();
+    let wide = piece(200.0 + 0.97 * 40.0 * PI / 3.0, &[100.0 + third, 100.0 + third], &[120.0])?;
+    let fit = PieceFit::new(&[right.clone(), wide])?;
+    let stretch = fit.stretch().ok_or("no stretch")?;
+    assert!((to_mm(stretch.radius()) - 20.0).abs() < 1e-9 && (stretch.share().value - 0.03).abs() < 1e-9);
+    assert!(stretch.radius_error().is_none() && stretch.share_interval(0.95)?.is_none());
+    // The radius that makes lengths come out has the stretch in it.
+    assert!(to_mm(fit.radius()) > 21.0 && fit.radius_error().is_some());
+    // Twice the same angle tells nothing apart.
+    assert!(PieceFit::new(&[right.clone(), right])?.stretch().is_none());
+    Ok(())
+}
+
+#[test]
+fn pieces_that_make_no_sense_are_refused() -> Outcome {
+    let code = |pieces: &[TestPiece]| PieceFit::new(pieces).err().map(|error| error.code().name());
+    assert_eq!(code(&[]), Some("TRIALS_UNUSABLE"));
+    let short = piece(240.0, &[110.0, 110.0], &[90.0])?;
+    assert_eq!(code(std::slice::from_ref(&short)), Some("TRIALS_UNUSABLE"));
+    let good = piece(200.0 + 10.0 * PI, &[120.0, 120.0], &[90.0])?;
+    let misread = piece(200.0 + 10.0 * PI, &[120.0, 130.0], &[90.0])?;
+    assert_eq!(code(&[good.clone(), good.clone(), misread]), Some("TRIALS_UNUSABLE"));
+    let made = |length: f64, legs: &[f64], angles: &[f64]| {
+        piece(length, legs, angles).err().map(|error| error.code().name())
+    };
+    assert_eq!(made(200.0, &[120.0], &[90.0]), Some("COUNT_MISMATCH"));
+    assert_eq!(made(200.0, &[200.0], &[]), Some("COUNT_MISMATCH"));
+    assert_eq!(made(200.0, &[120.0, 90.0], &[175.0]), Some("OUT_OF_RANGE"));
+    assert_eq!(made(200.0, &[f64::NAN, 90.0], &[90.0]), Some("NOT_A_NUMBER"));
+    assert_eq!(made(-1.0, &[120.0, 90.0], &[90.0]), Some("OUT_OF_RANGE"));
+    let fit = PieceFit::new(&[good])?;
+    assert!(fit.gain(deg(175.0)).is_err() && fit.radius_interval(1.0).is_err());
+    Ok(())
+}
+
+/// A normal number from a counter: splitmix64, and Box and Muller's method.
+fn normal(counter: u64) -> f64 {
+    let uniform = |counter: u64| {
+        let mut z = counter.wrapping_add(1).wrapping_mul(0x9E37_79B9_7F4A_7C15);
+        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+        z ^= z >> 31;
+        #[expect(clippy::cast_precision_loss, reason = "53 bits are exact")]
+        let share = (z >> 11) as f64;
+        (share + 0.5) / 9_007_199_254_740_992.0
+    };
+    (-2.0 * uniform(2 * counter).ln()).sqrt() * (2.0 * PI * uniform(2 * counter + 1)).cos()
+}
+
+/// Radius, gain and share are in their intervals in 95 of 100 cases, within one.
+#[test]
+fn intervals_cover_as_often_as_they_say() -> Outcome {
+    const RUNS: u64 = 20_000;
+    for (round, angles) in
+        [vec![90.0, 90.0], vec![45.0, 90.0, 120.0], vec![30.0, 60.0, 90.0, 90.0, 120.0, 130.0]]
+            .iter()
+            .enumerate()
+    {
+        // The intervals of the radius hold for tube that keeps its length; that of the share for any.
+        let mut covered = [0_u32; 3];
+        let radius = 20.0;
+        for run in 0..RUNS {
+            let at = (u64::try_from(round)? * RUNS + run) * 16;
+            let made = |share: f64| -> Result<PieceFit, linewright::Error> {
+                let pieces = (at..).zip(angles).map(|(i, angle)| {
+                    let turn = angle * PI / 180.0;
+                    let leg = 80.0 + radius * (turn / 2.0).tan();
+                    piece(160.0 + radius * turn * (1.0 - share), &[leg, leg + 0.4 * normal(i)], &[*angle])
+                });
+                PieceFit::new(&pieces.collect::<Result<Vec<_>, _>>()?)
+            };
+            let kept = made(0.0)?;
+            let [low, high] = kept.radius_interval(0.95)?.ok_or("no interval")?.map(to_mm);
+            covered[0] += u32::from((low..=high).contains(&radius));
+            let gain = radius * (2.0 - FRAC_PI_2);
+            let [low, high] = kept.gain_interval(deg(90.0), 0.95)?.ok_or("no interval")?.map(to_mm);
+            covered[1] += u32::from((low..=high).contains(&gain));
+            let stretched = made(0.02)?;
+            // An interval without an end holds everything.
+            let share = stretched.stretch().map(|s| s.share_interval(0.95)).transpose()?.flatten();
+            covered[2] += u32::from(share.is_none_or(|[low, high]| (low.value..=high.value).contains(&0.02)));
+        }
+        #[expect(clippy::cast_precision_loss, reason = "small counts")]
+        let shares = covered.map(|count| f64::from(count) / RUNS as f64);
+        println!("{} pieces: radius {}, gain {}, share {}", angles.len(), shares[0], shares[1], shares[2]);
+        let asked = if angles.len() > 2 { &shares[..] } else { &shares[..2] };
+        assert!(
+            asked.iter().all(|share| (share - 0.95).abs() <= 0.01),
+            "{} pieces: {shares:?}",
+            angles.len()
+        );
+    }
+    Ok(())
+}
