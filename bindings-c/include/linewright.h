@@ -135,6 +135,8 @@ enum lw_code {
     LW_SPRINGBACK_ESTIMATED = 322,
     /** the radius as formed was computed from the former's groove and material data, not measured */
     LW_RADIUS_ESTIMATED = 323,
+    /** the settings rest on trial bends of another tube than this line's */
+    LW_CALIBRATION_OTHER_TUBE = 324,
     /** the seat of a port is not known, so the flare form is not settled */
     LW_SEAT_UNKNOWN = 401,
     /** the flare does not belong to the seat */
