@@ -331,6 +331,16 @@ typedef struct {
 } lw_angle;
 
 /**
+ * A pressure or a stress.
+ */
+typedef struct {
+    /**
+     * Megapascals.
+     */
+    double mpa;
+} lw_pressure;
+
+/**
  * A flare tool. Set size to sizeof(lw_flare_tool), and state both net_shortening and cut_spare: a struct filled with
  * zeros says that the tool was measured and shortens nothing.
  */
@@ -537,6 +547,11 @@ lw_angle lw_deg(double value_deg);
 lw_angle lw_rad(double value_rad);
 
 /**
+ * A pressure or stress of so many megapascals.
+ */
+lw_pressure lw_mpa(double value_mpa);
+
+/**
  * A length that is not known or was not measured (NaN inside). Only where a comment allows it is it understood;
  * everywhere else it is refused with LW_NOT_A_NUMBER.
  */
@@ -561,6 +576,21 @@ lw_status lw_length_read(const char *text,
  */
 lw_status lw_angle_read(const char *text,
                         lw_angle *angle);
+
+/**
+ * Reads a pressure or a stress as people write it: "205 GPa", "240 N/mm2", "130 bar", "1900 psi", "30 ksi". Case does not
+ * count: "mpa" is a megapascal. A number without a unit is refused.
+ *
+ * Errors: as lw_length_read, LW_WRONG_KIND for a length or an angle.
+ */
+lw_status lw_pressure_read(const char *text,
+                           lw_pressure *pressure);
+
+/**
+ * A pressure that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
+ * refused with LW_NOT_A_NUMBER.
+ */
+lw_pressure lw_unknown_pressure(void);
 
 /**
  * An angle that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
@@ -591,6 +621,11 @@ lw_status lw_length_text(lw_length length, char *buf, size_t cap, size_t *need);
  * An angle with every digit of its degrees: lw_angle_read gives the same degrees back.
  */
 lw_status lw_angle_text(lw_angle angle, char *buf, size_t cap, size_t *need);
+
+/**
+ * A pressure with every digit: lw_pressure_read gives the same bits back.
+ */
+lw_status lw_pressure_text(lw_pressure pressure, char *buf, size_t cap, size_t *need);
 
 /**
  * Tube in a bend, along the center line: radius x angle. The radius is the one as formed, after springback; the angle

@@ -1,11 +1,12 @@
-//! Lengths and angles. They are different types, so that one given for the other does not compile.
+//! Lengths, angles and pressures. They are different types, so that one given for the other does not compile.
 
 use crate::argument::{fill_text, given_mut, options, put, text};
 use crate::call::{call, lw_status};
 use linewright::Error;
 use linewright::units::{
-    Angle, Length, Notation, deg, exact_angle_text, exact_length_text, inch, meter, mm, rad, read_angle,
-    read_length, read_rotation, read_tolerance, to_deg, to_mm,
+    Angle, Length, Notation, Pressure, deg, exact_angle_text, exact_length_text, exact_pressure_text, inch,
+    meter, mm, mpa, rad, read_angle, read_length, read_pressure, read_rotation, read_tolerance, to_deg,
+    to_mm, to_mpa,
 };
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
@@ -24,6 +25,26 @@ pub struct lw_length {
 pub struct lw_angle {
     /// Degrees.
     pub deg: f64,
+}
+
+/// A pressure or a stress.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+pub struct lw_pressure {
+    /// Megapascals.
+    pub mpa: f64,
+}
+
+impl From<Pressure> for lw_pressure {
+    fn from(pressure: Pressure) -> Self {
+        lw_pressure { mpa: to_mpa(pressure) }
+    }
+}
+
+impl From<lw_pressure> for Pressure {
+    fn from(pressure: lw_pressure) -> Self {
+        mpa(pressure.mpa)
+    }
 }
 
 impl From<Length> for lw_length {
@@ -126,6 +147,12 @@ pub extern "C" fn lw_rad(value_rad: f64) -> lw_angle {
     rad(value_rad).into()
 }
 
+/// A pressure or stress of so many megapascals.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_mpa(value_mpa: f64) -> lw_pressure {
+    lw_pressure { mpa: value_mpa }
+}
+
 /// A length that is not known or was not measured (NaN inside). Only where a comment allows it is it understood;
 /// everywhere else it is refused with LW_NOT_A_NUMBER.
 #[unsafe(no_mangle)]
@@ -157,6 +184,25 @@ pub unsafe extern "C" fn lw_angle_read(
     angle: Option<&mut MaybeUninit<lw_angle>>,
 ) -> lw_status {
     call(|| put(angle, "angle", read_angle(unsafe { self::text(text, "text") }?)?.into()))
+}
+
+/// Reads a pressure or a stress as people write it: "205 GPa", "240 N/mm2", "130 bar", "1900 psi", "30 ksi". Case does not
+/// count: "mpa" is a megapascal. A number without a unit is refused.
+///
+/// Errors: as lw_length_read, LW_WRONG_KIND for a length or an angle.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_pressure_read(
+    text: *const c_char,
+    pressure: Option<&mut MaybeUninit<lw_pressure>>,
+) -> lw_status {
+    call(|| put(pressure, "pressure", read_pressure(unsafe { self::text(text, "text") }?)?.into()))
+}
+
+/// A pressure that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
+/// refused with LW_NOT_A_NUMBER.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_unknown_pressure() -> lw_pressure {
+    lw_pressure { mpa: f64::NAN }
 }
 
 /// An angle that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
@@ -215,4 +261,15 @@ pub unsafe extern "C" fn lw_angle_text(
     need: Option<&mut MaybeUninit<usize>>,
 ) -> lw_status {
     call(|| unsafe { fill_text(buf, cap, need, || Ok(exact_angle_text(angle.into()))) })
+}
+
+/// A pressure with every digit: lw_pressure_read gives the same bits back.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_pressure_text(
+    pressure: lw_pressure,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(exact_pressure_text(pressure.into()))) })
 }

@@ -4,8 +4,10 @@
 //! goes through `float()` or a buffer: some packages drop the unit there without a word. A bare number is refused.
 
 use crate::error::{call, input, wrong_type};
-use crate::units::{Angle, Length};
-use linewright::units::{read_angle, read_length, read_rotation, read_tolerance, to_mm, to_rad};
+use crate::units::{Angle, Length, Pressure};
+use linewright::units::{
+    read_angle, read_length, read_pressure, read_rotation, read_tolerance, to_mm, to_mpa, to_rad,
+};
 use linewright::{Code, Error, Part, Problem, Value, units};
 use pyo3::exceptions::PyOverflowError;
 use pyo3::intern;
@@ -39,6 +41,14 @@ const ANGLE: Kind<units::Angle> = Kind {
     name: "an angle",
 };
 
+const PRESSURE: Kind<units::Pressure> = Kind {
+    read: read_pressure,
+    own: |value| value.cast::<Pressure>().ok().map(|pressure| pressure.get().0),
+    make: units::mpa,
+    unit: "MPa",
+    name: "a pressure",
+};
+
 const ROTATION: Kind<units::Angle> = Kind { read: read_rotation, ..ANGLE };
 
 /// The length in an argument.
@@ -49,6 +59,11 @@ pub(crate) fn length(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::L
 /// The angle in an argument.
 pub(crate) fn angle(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::Angle> {
     ANGLE.take(value, field)
+}
+
+/// The pressure or stress in an argument.
+pub(crate) fn pressure(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::Pressure> {
+    PRESSURE.take(value, field)
 }
 
 /// The rotation in an argument: an angle, or a place on a clock.
@@ -163,6 +178,11 @@ pub(crate) fn finite_angle(made: units::Angle, given: &Bound<'_, PyAny>) -> PyRe
     finite(to_rad(made), given).map(|()| Angle(made))
 }
 
+/// A pressure of a number that was given, unless it is NaN or too large.
+pub(crate) fn finite_pressure(made: units::Pressure, given: &Bound<'_, PyAny>) -> PyResult<Pressure> {
+    finite(to_mpa(made), given).map(|()| Pressure(made))
+}
+
 fn finite(number: f64, given: &Bound<'_, PyAny>) -> PyResult<()> {
     if number.is_finite() {
         return Ok(());
@@ -196,7 +216,8 @@ impl<T> Kind<T> {
     /// The error of a bare number, with what to write instead.
     fn unit_missing(&self, value: &Bound<'_, PyAny>, field: &str) -> PyErr {
         let (unit, write) = (self.unit, written(value));
-        let fix = format!("write \"{write} {unit}\" or lw.{unit}({write}) if {unit} was measured");
+        let make = unit.to_lowercase();
+        let fix = format!("write \"{write} {unit}\" or lw.{make}({write}) if {unit} was measured");
         no_unit(value, field, &format!("{} with its unit", self.name), fix)
     }
 }
@@ -290,6 +311,7 @@ pub(crate) fn wrong_kind(value: &Bound<'_, PyAny>, field: &str, need: &str) -> P
             .need(Value::text(need))
             .fix(match need {
                 "a length" => "write \"14.3 mm\" or lw.mm(14.3)",
+                "a pressure" => "write \"240 MPa\" or lw.mpa(240)",
                 "an angle" => "write \"90 deg\" or lw.deg(90)",
                 READING => "write \"9.45 mm +- 0.05 mm\" or (lw.mm(9.45), lw.mm(0.05))",
                 _ => "give what is needed",

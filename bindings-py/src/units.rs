@@ -1,8 +1,8 @@
-//! Lengths and angles.
+//! Lengths, angles and pressures.
 
 use crate::record::{self, Call, Record, Reduced};
 use crate::{error, quantity};
-use linewright::units::{self, to_deg, to_inch, to_mm, to_rad};
+use linewright::units::{self, to_deg, to_inch, to_mm, to_mpa, to_rad};
 use pyo3::prelude::*;
 use pyo3::types::PyFloat;
 
@@ -146,6 +146,68 @@ impl Angle {
     }
 }
 
+/// A pressure or a stress. Make one with `mpa`, or read one with `read_pressure`.
+///
+/// It has no value of its own as a number: ask for `.mpa`, `.bar` or `.psi`.
+///
+/// >>> import linewright as lw
+/// >>> lw.read_pressure("205 GPa").mpa
+/// 205000.0
+/// >>> lw.read_pressure("130 bar")
+/// mpa(13.0)
+#[pyclass(frozen, eq, ord, from_py_object, module = "linewright")]
+#[derive(Clone, Copy, PartialEq, PartialOrd)]
+pub(crate) struct Pressure(pub(crate) units::Pressure);
+
+impl Record for Pressure {
+    fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
+        Call::function(py, "mpa")?.arg(to_mpa(self.0))
+    }
+}
+
+#[pymethods]
+impl Pressure {
+    /// The number of megapascals, which are newtons per square millimeter.
+    #[getter]
+    fn mpa(&self) -> f64 {
+        to_mpa(self.0)
+    }
+
+    /// The number of bar.
+    #[getter]
+    fn bar(&self) -> f64 {
+        to_mpa(self.0) / to_mpa(units::bar(1.0))
+    }
+
+    /// The number of pounds per square inch.
+    #[getter]
+    fn psi(&self) -> f64 {
+        to_mpa(self.0) / to_mpa(units::psi(1.0))
+    }
+
+    /// The pressure with every digit, which `read_pressure` gives back bit for bit.
+    #[getter]
+    fn exact(&self) -> String {
+        units::exact_pressure_text(self.0)
+    }
+
+    fn __str__(&self) -> String {
+        units::pressure_text(self.0)
+    }
+
+    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
+        record::repr(self, py)
+    }
+
+    fn __hash__(&self, py: Python<'_>) -> PyResult<isize> {
+        PyFloat::new(py, to_mpa(self.0)).hash()
+    }
+
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Reduced<'py>> {
+        record::reduce(self, py)
+    }
+}
+
 /// A length of so many millimeters.
 ///
 /// Raises `InputError` (NOT_A_NUMBER) for NaN and infinities, `QuantityError` (WRONG_KIND) for what is not a number.
@@ -209,6 +271,33 @@ pub(crate) fn deg(value: &Bound<'_, PyAny>) -> PyResult<Angle> {
 #[pyo3(signature = (value, /))]
 pub(crate) fn rad(value: &Bound<'_, PyAny>) -> PyResult<Angle> {
     quantity::finite_angle(units::rad(quantity::number(value, "rad")?), value)
+}
+
+/// A pressure or stress of so many megapascals.
+///
+/// Raises as `mm`.
+///
+/// >>> import linewright as lw
+/// >>> print(lw.mpa(13))
+/// 13 MPa
+#[pyfunction]
+#[pyo3(signature = (value, /))]
+pub(crate) fn mpa(value: &Bound<'_, PyAny>) -> PyResult<Pressure> {
+    quantity::finite_pressure(units::mpa(quantity::number(value, "mpa")?), value)
+}
+
+/// Reads what people write for a pressure or a stress: `205 GPa`, `240 N/mm2`, `130 bar`, `1900 psi`, `30 ksi`. Case does
+/// not count: `mpa` is a megapascal.
+///
+/// Raises `InputError`, with the codes of `read_length`; WRONG_KIND for a length or an angle.
+///
+/// >>> import linewright as lw
+/// >>> print(lw.read_pressure("30 ksi"))
+/// 206.84 MPa
+#[pyfunction]
+#[pyo3(signature = (text, /))]
+pub(crate) fn read_pressure(text: &str) -> PyResult<Pressure> {
+    error::call(|| units::read_pressure(text)).map(Pressure)
 }
 
 /// Reads what people write for a length: `3/16 in`, `9 1/4 in`, `5'-3 1/4"`, `1.85 m`, `2,84 m`, `28 thou`.

@@ -432,7 +432,7 @@ static lw_status run(void) {
         const char *name;
         lw_status (*run)(void);
     } operations[] = {
-        {"read_length", read_length}, {"read_angle", read_angle}, {"thread", thread}, {"bend", bend},
+        {"read_length", read_length}, {"read_angle", read_angle}, {"read_pressure", read_pressure}, {"thread", thread}, {"bend", bend},
         {"tube", tube}, {"springback", springback}, {"path", path}, {"vertices", vertices}, {"plan", plan},
         {"read_rotation", read_rotation}, {"tolerance", tolerance}, {"place", place}, {"nut", nut}, {"tape", tape},
         {"flare_form", flare_form}, {"flare_size", flare_size}, {"hose_end", hose_end}, {"washers", washers},

@@ -10,6 +10,7 @@ use std::collections::BTreeMap;
 pub enum Accept {
     ReadLength(Text),
     ReadAngle(Text),
+    ReadPressure(Text),
     Thread(Text),
     Bend(Bend),
     Tube(Tube),
@@ -207,6 +208,7 @@ impl Accept {
         Ok(match operation {
             "read_length" => Accept::ReadLength(of(accept)?),
             "read_angle" => Accept::ReadAngle(of(accept)?),
+            "read_pressure" => Accept::ReadPressure(of(accept)?),
             "thread" => Accept::Thread(of(accept)?),
             "bend" => Accept::Bend(of(accept)?),
             "tube" => Accept::Tube(of(accept)?),
@@ -247,6 +249,7 @@ impl Accept {
         match self {
             Accept::ReadLength(_) => &["value_mm"],
             Accept::ReadAngle(_) => &["value_deg"],
+            Accept::ReadPressure(_) => &["value_mpa"],
             Accept::Thread(_) => &["designation"],
             Accept::Bend(_) => &["arc_mm", "tangent_length_mm", "gain_mm"],
             Accept::Tube(_) => &["bore_mm", "volume_ml", "mass_g"],

@@ -8,7 +8,8 @@ use linewright::plan::{Datum, Minimum};
 use linewright::source::Source;
 use linewright::tape::{Laid, TapeLength};
 use linewright::units::{
-    Angle, Length, ratio, read_angle, read_length, read_rotation, read_tolerance, to_g, to_ml,
+    Angle, Length, ratio, read_angle, read_length, read_pressure, read_rotation, read_tolerance, to_g, to_ml,
+    to_mpa,
 };
 use linewright::{
     Bench, Bend, Error, Flare, FlareTool, Former, LineDraft, Making, Material, Nut, Path, Plan, PlanOptions,
@@ -23,6 +24,9 @@ pub fn run(accept: &Accept) -> Answer {
 fn answer(accept: &Accept) -> Result<Vec<(&'static str, Value)>, Error> {
     match accept {
         Accept::ReadLength(input) => Ok(vec![("value_mm", Value::mm(read_length(&input.text)?))]),
+        Accept::ReadPressure(input) => {
+            Ok(vec![("value_mpa", Value::number(to_mpa(read_pressure(&input.text)?)))])
+        }
         Accept::ReadAngle(input) => Ok(vec![("value_deg", Value::deg(read_angle(&input.text)?))]),
         Accept::Thread(input) => {
             Ok(vec![("designation", Value::word(Thread::read(&input.text)?.to_string()))])

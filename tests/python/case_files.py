@@ -14,6 +14,7 @@ PATH = "legs* straights* outer_legs* od* bends* rotations* radius* making*"
 OPERATIONS = {
     "read_length": ("text", "value_mm"),
     "read_angle": ("text", "value_deg"),
+    "read_pressure": ("text", "value_mpa"),
     "thread": ("text", "designation"),
     "thread_form": ("text", "diameter_mm pitch_mm height_mm lead_deg stress_area_mm2 side class"),
     "limits": (
@@ -83,7 +84,7 @@ def check_keys(table: dict[str, Any], known: str, where: str) -> None:
 def unit_of(key: str) -> str | None:
     """The unit a key ends with; what is counted or named has none."""
     unit = "1" if key == "proportional" else key.rsplit("_", 1)[-1]
-    return unit if unit in ("mm", "mm2", "deg", "ml", "g", "1") else None
+    return unit if unit in ("mm", "mm2", "deg", "mpa", "ml", "g", "1") else None
 
 
 def read_tolerance(text: str, key: str, where: str) -> float:

@@ -44,6 +44,10 @@ def run_read_angle(text: str) -> Answer:
     return {"value_deg": deg(lw.read_angle(text))}
 
 
+def run_read_pressure(text: str) -> Answer:
+    return {"value_mpa": [repr(lw.read_pressure(text).mpa)]}
+
+
 def run_thread(text: str) -> Answer:
     return {"designation": [lw.thread(text).designation]}
 

@@ -31,6 +31,7 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
     mating = lw.mate("3/8-24 UNF-2A", "M10x1-6H-LH")
     stripping = lw.stripping("3/8-24", "M10x1", engagement="6 mm")
     return [
+        *[lw.mpa(205e3), lw.read_pressure("1900 psi")],
         *[lw.mm(14.3), lw.mm(-0.0), lw.inch(1 / 3), lw.deg(86.5), lw.rad(1.5), lw.rad(0.1), lw.read_angle("1 turn")],
         *[line, line.tube, line.path, line.a, line.a.nut, line.a.port, line.a.nut.thread, tube, overlap, loop],
         *[lw.thread("M10x1-6g-L-LH"), limits, limits.minor, longer, longer.minor, mating, stripping],

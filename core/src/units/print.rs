@@ -1,4 +1,4 @@
-use super::{Angle, Length, deg, inch, mm, to_deg, to_mm};
+use super::{Angle, Length, Pressure, deg, inch, mm, to_deg, to_mm, to_mpa};
 
 /// Which way a number is rounded. One rule for every output: cut lengths up, settings down (an under-bend can be
 /// topped up), marks to the nearest, needs outward.
@@ -69,6 +69,18 @@ pub fn length_text(length: Length) -> String {
 #[must_use]
 pub fn angle_text(angle: Angle) -> String {
     format!("{} deg", decimal(to_deg(angle)))
+}
+
+/// A pressure as messages print it: `"13 MPa"`, `"0.25 MPa"`.
+#[must_use]
+pub fn pressure_text(pressure: Pressure) -> String {
+    format!("{} MPa", decimal(to_mpa(pressure)))
+}
+
+/// A pressure with every digit, so that reading it gives the same bits: `"6.894757293168362 MPa"`.
+#[must_use]
+pub fn exact_pressure_text(pressure: Pressure) -> String {
+    format!("{} MPa", to_mpa(pressure))
 }
 
 /// A length with every digit, so that reading it gives the same bits: `"4.7625 mm"`.
