@@ -149,6 +149,18 @@ impl Fit {
         Ok(Springback { trials: self.trials.clone(), basis, ..line })
     }
 
+    /// The trials it was fitted to.
+    #[must_use]
+    pub fn trials(&self) -> &[Trial] {
+        &self.trials
+    }
+
+    /// What was believed before them, if anything was.
+    #[must_use]
+    pub fn prior(&self) -> Option<&Prior> {
+        self.prior.as_ref()
+    }
+
     /// Scatter of one bend, one standard deviation; None for two trials without a prior, which lie on any line.
     #[must_use]
     pub fn scatter(&self) -> Option<Angle> {
@@ -227,27 +239,9 @@ impl Fit {
         if self.trials.len() < ENOUGH || self.prior.is_some() {
             return None;
         }
-        let points: Vec<(f64, f64)> = self.trials.iter().map(point).collect();
-        let looks = f64::from(u32::try_from(points.len()).unwrap_or(u32::MAX));
-        let limit = student_both_sides(1.0 - FALSE_ALARM / looks, dof_of(points.len()) - 1);
-        let distance = |i: usize| {
-            let others: Vec<(f64, f64)> =
-                points.iter().enumerate().filter(|(j, _)| *j != i).map(|(_, point)| *point).collect();
-            let line = least_squares(&others);
-            let (x, y) = points[i];
-            (y - line.at(x)).abs() / line.next_half_width(x, 1.0).max(f64::MIN_POSITIVE)
-        };
-        let spread = |i: usize| {
-            let others = points.iter().enumerate().filter(|(j, _)| *j != i).map(|(_, (x, _))| *x);
-            let (low, high) = others.fold((f64::INFINITY, 0.0_f64), |(l, h), x| (l.min(x), h.max(x)));
-            high - low >= super::SPREAD_DEG
-        };
-        (0..points.len())
-            .filter(|i| spread(*i))
-            .map(|i| (i, distance(i)))
-            .filter(|(_, far)| *far > limit)
-            .max_by(|a, b| a.1.total_cmp(&b.1))
-            .map(|(i, _)| i)
+        let looks = f64::from(u32::try_from(self.trials.len()).unwrap_or(u32::MAX));
+        let limit = student_both_sides(1.0 - FALSE_ALARM / looks, dof_of(self.trials.len()) - 1);
+        farthest(&self.trials).filter(|(_, far)| *far > limit).map(|(i, _)| i)
     }
 
     /// Whether the trials bend away from a straight line: a square of the angle added to it would be told from nothing.
@@ -294,6 +288,32 @@ impl Fit {
 
 fn dof_of(points: usize) -> u32 {
     u32::try_from(points.saturating_sub(2)).unwrap_or(u32::MAX)
+}
+
+/// The trial that lies farthest from the line through all others, counted from 0, in standard deviations of one more bend
+/// there; None where there are fewer than five, or the others are at one angle.
+pub(super) fn farthest(trials: &[Trial]) -> Option<(usize, f64)> {
+    let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
+    if points.len() < ENOUGH {
+        return None;
+    }
+    let others = |i: usize| -> Vec<(f64, f64)> {
+        points.iter().enumerate().filter(|(j, _)| *j != i).map(|(_, point)| *point).collect()
+    };
+    let spread = |others: &[(f64, f64)]| {
+        let (low, high) =
+            others.iter().fold((f64::INFINITY, 0.0_f64), |(l, h), (x, _)| (l.min(*x), h.max(*x)));
+        high - low >= super::SPREAD_DEG
+    };
+    let distance = |i: usize, others: &[(f64, f64)]| {
+        let (line, (x, y)) = (least_squares(others), points[i]);
+        (y - line.at(x)).abs() / line.next_half_width(x, 1.0).max(f64::MIN_POSITIVE)
+    };
+    (0..points.len())
+        .map(|i| (i, others(i)))
+        .filter(|(_, others)| spread(others))
+        .map(|(i, others)| (i, distance(i, &others)))
+        .max_by(|a, b| a.1.total_cmp(&b.1))
 }
 
 /// Least squares, about the middle of the angles so that no digits are lost.
