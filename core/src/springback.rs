@@ -13,7 +13,7 @@ mod tests;
 pub use advice::Advice;
 pub(crate) use calibration::tube_text;
 pub use calibration::{Calibration, Date};
-pub use fit::{Fit, Prior};
+pub use fit::{Prior, TrialFit};
 pub use kernel::Columns;
 pub use mechanics::{Hardening, HeldBend, MaterialScatter, Mechanics};
 

@@ -5,7 +5,7 @@ use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::Value;
-use crate::springback::{Calibration, Fit, tube_text};
+use crate::springback::{Calibration, TrialFit, tube_text};
 use crate::units::{Angle, Rounding, deg, ratio, round_angle, to_deg};
 
 /// The sheet, and the frame of the picture on it: left, top, right, bottom, in mm.
@@ -41,16 +41,16 @@ const TRIAL: &str = "fill=\"white\" stroke=\"black\" stroke-width=\"0.4\"";
 ///
 /// ```
 /// use linewright::card;
-/// use linewright::springback::{Fit, Trial};
+/// use linewright::springback::{TrialFit, Trial};
 /// use linewright::units::deg;
 /// let pairs = [(30.0, 28.6), (60.0, 58.2), (90.0, 87.5), (120.0, 117.3)];
 /// let trials = pairs.map(|(set, got)| Trial { set: deg(set), got: deg(got) });
-/// let page = card::springback_page(&Fit::new(&trials)?, None, &[deg(45.0), deg(90.0)], 0.95)?;
+/// let page = card::springback_page(&TrialFit::new(&trials)?, None, &[deg(45.0), deg(90.0)], 0.95)?;
 /// assert!(page.starts_with("<svg") && page.matches("<circle").count() == 5); // Four trials and one in the key.
 /// # Ok::<(), linewright::Error>(())
 /// ```
 pub fn springback_page(
-    fit: &Fit,
+    fit: &TrialFit,
     record: Option<&Calibration>,
     wanted: &[Angle],
     chance: f64,
@@ -88,7 +88,7 @@ pub fn springback_page(
 }
 
 struct Picture<'a> {
-    fit: &'a Fit,
+    fit: &'a TrialFit,
     chance: f64,
     /// Ends of the two axes in degrees, and the steps of their numbers.
     ends: [f64; 2],
@@ -119,7 +119,7 @@ fn axis(most: f64) -> (f64, f64) {
 }
 
 impl Picture<'_> {
-    fn new<'a>(fit: &'a Fit, wanted: &[Angle], chance: f64) -> Result<Picture<'a>, Error> {
+    fn new<'a>(fit: &'a TrialFit, wanted: &[Angle], chance: f64) -> Result<Picture<'a>, Error> {
         let springback = fit.springback()?;
         let sets: Vec<f64> = fit.trials().iter().map(|trial| to_deg(trial.set)).collect();
         let span = sets.iter().copied().reduce(f64::min).zip(sets.iter().copied().reduce(f64::max));

@@ -163,7 +163,7 @@ impl Springback {
 mod tests {
     use super::*;
     use crate::material::Material;
-    use crate::springback::{Fit, Prior};
+    use crate::springback::{Prior, TrialFit};
     use crate::units::{deg, inch, mm, ratio};
 
     fn trials() -> Vec<Trial> {
@@ -202,7 +202,7 @@ mod tests {
             scatter: deg(0.3),
             worth: 2,
         };
-        let blend = Fit::with_prior(prior, &trials()).unwrap().springback().unwrap();
+        let blend = TrialFit::with_prior(prior, &trials()).unwrap().springback().unwrap();
         let kept = blend.clone().with_calibration(record(&trials())).unwrap();
         assert_eq!(kept.calibration(), Some(&record(&trials())));
         let error = blend.with_calibration(record(&trials()[..1])).unwrap_err();

@@ -20,19 +20,19 @@ const FALSE_ALARM: f64 = 0.05;
 /// by a normal error of the same unknown size.
 ///
 /// ```
-/// use linewright::springback::{Fit, Trial};
+/// use linewright::springback::{TrialFit, Trial};
 /// use linewright::units::{deg, to_deg};
 /// let sets = [20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0];
 /// let gots = [18.4, 28.6, 42.9, 58.2, 72.5, 87.5, 102.2, 117.3];
 /// let trials: Vec<Trial> =
 ///     sets.iter().zip(gots).map(|(set, got)| Trial { set: deg(*set), got: deg(got) }).collect();
-/// let fit = Fit::new(&trials)?;
+/// let fit = TrialFit::new(&trials)?;
 /// let [low, high] = fit.setting_interval(deg(90.0), 0.95)?.unwrap().map(to_deg);
 /// assert!((low - 92.2639).abs() < 1e-3 && (high - 92.7506).abs() < 1e-3);
 /// # Ok::<(), linewright::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
-pub struct Fit {
+pub struct TrialFit {
     line: Line,
     dof: u32,
     trials: Vec<Trial>,
@@ -64,12 +64,12 @@ fn sums(points: &[(f64, f64)]) -> [f64; 5] {
         .fold([0.0; 5], |[n, x, y, xx, xy], (px, py)| [n + 1.0, x + px, y + py, xx + px * px, xy + px * py])
 }
 
-impl Fit {
+impl TrialFit {
     /// The line through at least two trials at clearly different angles.
     ///
     /// # Errors
     /// As [`Springback::from_trials`]; `TRIALS_UNUSABLE` also for trials at one angle only.
-    pub fn new(trials: &[Trial]) -> Result<Fit, Error> {
+    pub fn new(trials: &[Trial]) -> Result<TrialFit, Error> {
         let line = Springback::from_trials(trials)?;
         if line.is_weak() {
             return Err(Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
@@ -78,7 +78,7 @@ impl Fit {
                 .into());
         }
         let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
-        Ok(Fit {
+        Ok(TrialFit {
             dof: dof_of(points.len()),
             line: least_squares(&points),
             trials: trials.to_vec(),
@@ -93,7 +93,7 @@ impl Fit {
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `TRIALS_UNUSABLE` for a trial that did not spring back.
-    pub fn with_prior(prior: Prior, trials: &[Trial]) -> Result<Fit, Error> {
+    pub fn with_prior(prior: Prior, trials: &[Trial]) -> Result<TrialFit, Error> {
         let unsure = |value: f64| (value > 0.0).then_some(value);
         let spread = [
             unsure(to_deg(bounds::SPRINGBACK_CONSTANT.angle(prior.constant[1])?)),
@@ -132,7 +132,7 @@ impl Fit {
         let gave = pa * (a - constant) * (a - constant) + pb * (b - slope) * (b - slope);
         let square = (worth * scatter * scatter + residual + gave) / f64::from(dof);
         let line = Line { constant: a, slope: b, matrix, scatter: sqrt(square) };
-        Ok(Fit { line, dof, trials: trials.to_vec(), prior: Some(prior) })
+        Ok(TrialFit { line, dof, trials: trials.to_vec(), prior: Some(prior) })
     }
 
     /// The springback, for a bench.

@@ -76,7 +76,9 @@ pub fn read_pressure_in(text: &str, notation: Notation) -> Result<Pressure, Erro
                 .fix(format!("write {text} MPa, {text} bar or {text} psi, whichever it is"))
                 .into())
         }
-        [Token::Number(_), Token::Unit(_), ..] => Err(fail(Code::WrongKind, "a pressure, such as 240 MPa")),
+        [Token::Number(_), Token::Unit(Unit::Length(_) | Unit::Angle(_)), ..] => {
+            Err(fail(Code::WrongKind, "a pressure, such as 240 MPa"))
+        }
         _ => Err(fail(Code::Unreadable, "a number with its unit, such as 240 MPa, 130 bar or 1900 psi")),
     }
 }
