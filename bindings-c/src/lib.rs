@@ -26,6 +26,8 @@ pub mod bend;
 
 pub mod tube;
 
+pub mod material;
+
 pub mod thread;
 
 pub mod flare;

@@ -12,6 +12,7 @@ mod code;
 mod error;
 mod flare;
 mod line;
+mod material;
 mod path;
 mod plan;
 mod problem;
@@ -51,6 +52,8 @@ mod _native {
     };
     #[pymodule_export]
     use crate::line::{ClampMargin, Draft, End, Field, Line, LineDraft, Nut, Port};
+    #[pymodule_export]
+    use crate::material::{Properties, material_conditions, material_properties, materials};
     #[pymodule_export]
     use crate::path::Path;
     #[pymodule_export]

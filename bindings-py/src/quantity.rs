@@ -228,6 +228,11 @@ fn written(value: &Bound<'_, PyAny>) -> String {
     plain.filter(|number| number.is_finite()).map_or("14.3".to_owned(), |number| number.to_string())
 }
 
+/// The error of a field without which another says nothing. The core takes the two as one; here they are two arguments.
+pub(crate) fn half(field: &str, need: &str) -> Error {
+    Problem::new(Code::FieldMissing, Part::Field(field.to_owned())).need(Value::text(need)).into()
+}
+
 fn no_unit(value: &Bound<'_, PyAny>, field: &str, need: &str, fix: String) -> PyErr {
     let problem = Problem::new(Code::UnitMissing, Part::Field(field.to_owned()));
     wrong_type(problem.got(Value::text(shown(value))).need(Value::text(need)).fix(fix))

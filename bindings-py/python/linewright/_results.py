@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
-    from ._native import Angle, Assumption, Length, Problem, Thread
+    from ._native import Angle, Assumption, Length, Pressure, Problem, Thread
 
 Point = tuple["Length", "Length", "Length"]
 Vector = tuple[float, float, float]
@@ -52,6 +52,21 @@ class Change(NamedTuple):
     what: str
     before: str
     after: str
+
+
+class PowerLaw(NamedTuple):
+    """True stress beyond yield: strength_coefficient x true strain ^ exponent."""
+
+    strength_coefficient: Pressure
+    exponent: float
+
+
+class Figure(NamedTuple):
+    """A figure of a metal or a fluid, where it was read, and how that was checked."""
+
+    value: Pressure | PowerLaw | float
+    source: str
+    checked: str
 
 
 class Place(NamedTuple):

@@ -13,6 +13,7 @@ use crate::problem::{Part, Problem, Value};
 use crate::source::printable;
 use crate::tube::Tube;
 use crate::units::{length_text, to_mm};
+use std::fmt;
 
 /// Two outside diameters closer than this may be one size: what SAE J526 allows 3/16 in tube, +-0.003 in (tube seller's
 /// page on SAE J526, seen).
@@ -132,6 +133,14 @@ impl Calibration {
 /// A tube in a few words.
 pub(crate) fn tube_text(tube: &Tube) -> String {
     format!("{} x {}, {}", length_text(tube.od()), length_text(tube.wall()), tube.material().name())
+}
+
+/// In one line: tube, former, date, revision.
+impl fmt::Display for Calibration {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Calibration { former, date, revision, .. } = self;
+        write!(f, "{}, {former}, {date}, revision {revision}", tube_text(&self.tube))
+    }
 }
 
 impl Springback {
