@@ -329,9 +329,27 @@ fn limits_are_those_of_the_textbook() -> Outcome<()> {
     }
     // A hardly bent tube wrinkles nowhere, a metal that does not harden anywhere.
     let wide = BentWall::new(&tube(4.75, 0.75)?, mm(1000.0))?;
-    assert!(!wide.wrinkling(ratio(0.2))?.is_beyond() && wide.wrinkling(ratio(0.0))?.is_beyond());
+    assert!(
+        !wide.free_wrinkling(ratio(0.2))?.needs_groove() && wide.free_wrinkling(ratio(0.0))?.needs_groove()
+    );
+    // Thinner wall or tighter radius never needs the groove less; 25 x 0.5 mm at 1.5 diameters does, 4.75 x 0.7 mm at 8 does not.
+    let mut last = 0.0;
+    for (wall, radius) in [(0.9, 60.0), (0.9, 30.0), (0.7, 30.0), (0.5, 20.0), (0.3, 12.0)] {
+        let found = BentWall::new(&tube(4.75, wall)?, mm(radius))?.free_wrinkling(ratio(0.2))?;
+        let severity = found.compression().value / found.critical().value;
+        assert!(severity > last, "{wall} {radius}: {severity}");
+        last = severity;
+    }
+    let thin = BentWall::new(&tube(25.0, 0.5)?, mm(37.5))?;
+    let free = BentWall::new(&tube(4.75, 0.7)?, mm(38.0))?;
+    assert!(
+        thin.free_wrinkling(ratio(0.2))?.needs_groove() && !free.free_wrinkling(ratio(0.2))?.needs_groove()
+    );
+    // The strain t / (2 D) at n = 9 / 64, where (2 / 3) sqrt(n) is a quarter and D that of the middle of the wall.
+    let at = thin.free_wrinkling(ratio(9.0 / 64.0))?.critical().value;
+    assert!((at - 0.5 / (2.0 * 24.5)).abs() < 1e-12);
     // At the critical strain the power law's stress is the buckling stress of its root of secant times tangent modulus.
-    let (n, e) = (0.2, wide.wrinkling(ratio(0.2))?.critical().value);
+    let (n, e) = (0.2, wide.free_wrinkling(ratio(0.2))?.critical().value);
     let stress = 600.0 * e.powf(n);
     let buckling = (stress / e * (n * stress / e)).sqrt() * (0.75 / 2.0) / (3.0 * (1.0 - 0.25_f64)).sqrt();
     assert!((stress / buckling - 1.0).abs() < 1e-12);
@@ -370,7 +388,7 @@ fn what_the_caller_must_give_is_asked_for() -> Outcome<()> {
     assert_eq!(code(oval(2.5, Kinematics::PerimeterKept).map(drop)), Some(Code::OutOfRange));
     let bent = BentWall::new(&tube, mm(15.0))?;
     assert_eq!(code(bent.with_neutral_shift(mm(2.5)).map(drop)), Some(Code::OutOfRange));
-    assert_eq!(code(bent.wrinkling(ratio(1.0)).map(drop)), Some(Code::OutOfRange));
+    assert_eq!(code(bent.free_wrinkling(ratio(1.0)).map(drop)), Some(Code::OutOfRange));
     let oval = |apart: f64| {
         ovality_amplification(&tube, mm(apart), mpa(15.0), mpa(207_000.0), ratio(0.29)).map(drop)
     };

@@ -15,7 +15,7 @@ pub use section::{FlattenedSection, Kinematics};
 
 use crate::bounds;
 use crate::code::Code;
-use crate::error::Error;
+use crate::error::{Error, by_name};
 use crate::math::sqrt;
 use crate::problem::Value;
 use crate::tube::Tube;
@@ -45,6 +45,14 @@ impl Place {
             Place::Side => "side",
         }
     }
+
+    /// The one of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Place, Error> {
+        by_name("place", name, &Place::ALL, Place::name)
+    }
 }
 
 /// How freely the hoop of the section follows the stretch.
@@ -67,6 +75,14 @@ impl Thinning {
             Thinning::PlaneStrain => "plane strain",
             Thinning::Uniaxial => "uniaxial",
         }
+    }
+
+    /// The one of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Thinning, Error> {
+        by_name("thinning", name, &Thinning::ALL, Thinning::name)
     }
 }
 
@@ -102,7 +118,7 @@ pub struct BentWall {
 
 /// An estimate of whether the inside of a bend would wrinkle if nothing held it.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Wrinkling {
+pub struct FreeWrinkling {
     compression: f64,
     critical: f64,
 }
@@ -225,14 +241,15 @@ impl BentWall {
         ratio(fiber / neutral - 1.0)
     }
 
-    /// Whether the inside of the bend would wrinkle if no groove held it, for a metal of hardening exponent n.
+    /// Whether the inside of the bend would wrinkle or kink if nothing held it, as in the hands, for a metal of hardening
+    /// exponent n: a thin wall and a tight radius do. What a groove that fits makes of it is not known here.
     ///
     /// Model: a long thin cylinder under even compression, elastic buckling (E t / (r sqrt(3 (1 - nu^2)))) with the modulus
     /// replaced by the root of secant times tangent modulus and Poisson's ratio by 1/2 (deformation theory; from memory).
     /// For a power law that is a strain of (2/3) sqrt(n) t / r, whatever K. It is held against r / R, both at the middle of
-    /// the wall. Limits: brake tube is thicker than thin-shell theory allows for (t / r up to 0.5, not 0.1); a bend
-    /// compresses its inside only, which stands more; a groove that fits stands very much more. So "not beyond" has a
-    /// reason, while "beyond" only says that the tube relies on its groove. It has not been compared with bends.
+    /// the wall. A limit often used for pipes bent free, a strain of t / (2 D) (from memory), is the same for n = 0.14 and
+    /// somewhat less for more. Limits: brake tube is thicker than thin-shell theory allows for (t / r up to 0.5, not 0.1),
+    /// and a bend compresses its inside only, which stands more. It has not been compared with bends.
     ///
     /// # Errors
     /// `NOT_A_NUMBER` or `OUT_OF_RANGE` for the exponent.
@@ -242,22 +259,23 @@ impl BentWall {
     /// use linewright::units::{mm, ratio};
     /// use linewright::{Material, Tube};
     /// let tube = Tube::new(mm(4.75), mm(0.7), Material::LowCarbonSteel)?;
-    /// assert!(!BentWall::new(&tube, mm(25.0))?.wrinkling(ratio(0.21))?.is_beyond());
-    /// assert!(BentWall::new(&tube, mm(9.0))?.wrinkling(ratio(0.21))?.is_beyond());
+    /// // The radius of a usual former is beyond what bare hands can do.
+    /// assert!(BentWall::new(&tube, mm(14.3))?.free_wrinkling(ratio(0.21))?.needs_groove());
+    /// assert!(!BentWall::new(&tube, mm(25.0))?.free_wrinkling(ratio(0.21))?.needs_groove());
     /// # Ok::<(), linewright::Error>(())
     /// ```
-    pub fn wrinkling(&self, exponent: Ratio) -> Result<Wrinkling, Error> {
+    pub fn free_wrinkling(&self, exponent: Ratio) -> Result<FreeWrinkling, Error> {
         let exponent = bounds::HARDENING_EXPONENT.ratio(exponent)?.value;
         let middle = (self.od_mm - self.wall_mm) / 2.0;
         let neutral = self.radius_mm - self.shift_mm;
-        Ok(Wrinkling {
+        Ok(FreeWrinkling {
             compression: (middle - self.shift_mm) / neutral,
             critical: critical_strain(self.wall_mm, middle, exponent),
         })
     }
 }
 
-impl Wrinkling {
+impl FreeWrinkling {
     /// Compression of the middle of the wall inside the bend.
     #[must_use]
     pub fn compression(&self) -> Ratio {
@@ -270,9 +288,10 @@ impl Wrinkling {
         ratio(self.critical)
     }
 
-    /// Whether the inside relies on a groove that holds it.
+    /// Whether the inside would wrinkle unless a groove holds it. That it does not need one has a reason; that it does is
+    /// no verdict on a bend in a groove that fits.
     #[must_use]
-    pub fn is_beyond(&self) -> bool {
+    pub fn needs_groove(&self) -> bool {
         self.compression > self.critical
     }
 }
