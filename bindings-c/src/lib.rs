@@ -32,6 +32,8 @@ pub mod thread;
 
 pub mod flare;
 
+pub mod hydraulics;
+
 pub mod turn;
 
 pub mod path;

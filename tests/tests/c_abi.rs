@@ -120,7 +120,9 @@ fn all_checks_hold(name: &str, least: usize) -> Outcome {
 #[test]
 fn null_is_refused_by_name() -> Outcome {
     all_checks_hold("null", 500)?;
+    all_checks_hold("null_bend", 360)?;
     all_checks_hold("null_flare", 180)?;
+    all_checks_hold("null_metal", 320)?;
     all_checks_hold("null_more", 350)?;
     all_checks_hold("null_thread", 430)
 }
