@@ -45,6 +45,9 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
         *[*plan.loading, *plan.tape_checks, *plan.turn_checks, plan.hand_check, *plan.changes(other), loop_of_hand],
         *[line.path.end_place, line.path.extent("3/16 in"), cut, clips, *clips.clips, *lw.clip_rules()],
         *[bad.check().line.plan(bench), *lw.CODES.values(), *lw.LineDraft.fields(), lw.LineDraft().check()],
+        *[lw.material_properties("copper-nickel"), lw.material_properties("low-carbon steel", condition="annealed")],
+        lw.material_properties("low-carbon steel", condition="annealed").hardening,
+        lw.Properties("own", modulus=("205 GPa", "s"), strength_coefficient=("600 MPa", "t"), hardening_exponent=0.2),
         *flare_values(),
     ]
 

@@ -7,12 +7,14 @@ from ._results import (
     Change,
     Clips,
     Extent,
+    Figure,
     FlareSize,
     FlareStandard,
     Hexagon,
     Identification,
     Loaded,
     Place,
+    PowerLaw,
     Separation,
     Span,
     Stripping,
@@ -41,6 +43,8 @@ _Reading: TypeAlias = str | tuple[_Length, _Length]
 _Cell: TypeAlias = str | float | int | None
 _Fact: TypeAlias = Length | Angle | Pressure | int | float | str | None
 
+_Given: TypeAlias = tuple[_Pressure, str]
+
 class _Number(Protocol):
     def __float__(self) -> float: ...
 
@@ -56,9 +60,9 @@ _Rows: TypeAlias = Iterable[Mapping[str, Any]] | _ToDict | _ToPylist
 __all__ = [
     "Angle", "Assumption", "Bench", "CODES", "ClipRule", "Code", "Draft", "End", "EndPlan", "Field",
     "FlareTool", "Former", "HandCheck", "Length", "Limits", "Line", "LineDraft", "Mating", "Nut", "Path",
-    "Plan", "PlannedBend", "Port", "Pressure", "Problem", "SizedLine", "Springback", "Step", "Table", "Thread", "Tube",
+    "Plan", "PlannedBend", "Port", "Pressure", "Problem", "Properties", "SizedLine", "Springback", "Step", "Table", "Thread", "Tube",
     "arc", "clip_rules", "clips", "clips_to_buy", "deg", "flare_net_shortening", "flare_slip", "gain",
-    "identify_thread", "inch", "inclinometer", "m", "mate", "mm", "mpa", "rad", "read_angle", "read_length", "read_pressure",
+    "identify_thread", "inch", "inclinometer", "m", "mate", "material_conditions", "material_properties", "materials", "mm", "mpa", "rad", "read_angle", "read_length", "read_pressure",
     "read_rotation", "read_tolerance", "separate_threads", "size_lines", "stripping", "tangent_length",
     "tape_cut", "thread", "thread_lookalikes", "thread_report", "threads", "turn_clock", "turn_words",
     "__version__",
@@ -886,3 +890,42 @@ def washers(ends: Iterable[tuple[str, str | Thread]], /) -> list[Washers]: ...
 def turn_words(rotation: _Angle, /) -> str | None: ...
 def turn_clock(rotation: _Angle, /) -> str: ...
 def inclinometer(*, bend: _Angle, rotation: _Angle, last_bend_to_left: bool = True) -> Angle: ...
+
+@final
+class Properties(_Value):
+    def __new__(
+        cls,
+        name: str,
+        *,
+        density_kg_per_m3: tuple[_Number, str] | None = None,
+        modulus: _Given | None = None,
+        poisson: tuple[_Number, str] | None = None,
+        yield_strength: _Given | None = None,
+        tensile_strength: _Given | None = None,
+        elongation: tuple[_Number, str] | None = None,
+        strength_coefficient: _Given | None = None,
+        hardening_exponent: _Number | None = None,
+        expansion_per_k: tuple[_Number, str] | None = None,
+    ) -> Self: ...
+    @property
+    def name(self) -> str: ...
+    @property
+    def density_kg_per_m3(self) -> Figure | None: ...
+    @property
+    def modulus(self) -> Figure | None: ...
+    @property
+    def poisson(self) -> Figure | None: ...
+    @property
+    def yield_strength(self) -> Figure | None: ...
+    @property
+    def tensile_strength(self) -> Figure | None: ...
+    @property
+    def elongation(self) -> Figure | None: ...
+    @property
+    def hardening(self) -> Figure | None: ...
+    @property
+    def expansion_per_k(self) -> Figure | None: ...
+
+def materials() -> list[str]: ...
+def material_conditions(material: str, /) -> list[str]: ...
+def material_properties(material: str, /, *, condition: str | None = None) -> Properties: ...
