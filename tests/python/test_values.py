@@ -46,7 +46,8 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
         *[line.path.end_place, line.path.extent("3/16 in"), cut, clips, *clips.clips, *lw.clip_rules()],
         *[bad.check().line.plan(bench), *lw.CODES.values(), *lw.LineDraft.fields(), lw.LineDraft().check()],
         *[lw.material_properties("copper-nickel"), lw.material_properties("low-carbon steel", condition="annealed")],
-        lw.material_properties("low-carbon steel", condition="annealed").hardening,
+        lw.material_properties("low-carbon steel", condition="annealed").hardening.value,
+        lw.material_properties("copper-nickel").modulus,
         lw.Properties("own", modulus=("205 GPa", "s"), strength_coefficient=("600 MPa", "t"), hardening_exponent=0.2),
         *flare_values(),
     ]
