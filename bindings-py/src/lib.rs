@@ -65,6 +65,12 @@ mod _native {
     #[pymodule_export]
     use crate::springback::Springback;
     #[pymodule_export]
+    use crate::springback::calibration::Calibration;
+    #[pymodule_export]
+    use crate::springback::fit::{Prior, TrialFit};
+    #[pymodule_export]
+    use crate::springback::mechanics::{HeldBend, Mechanics};
+    #[pymodule_export]
     use crate::table::Table;
     #[pymodule_export]
     use crate::tape::tape_cut;

@@ -1,8 +1,10 @@
 from collections.abc import Iterable, Mapping, Sequence
+from datetime import date as _Day
 from types import MappingProxyType
 from typing import Any, Protocol, Self, TypeAlias, final
 
 from ._results import (
+    Advice,
     Allowance,
     Change,
     Clips,
@@ -58,9 +60,9 @@ _Rows: TypeAlias = Iterable[Mapping[str, Any]] | _ToDict | _ToPylist
 
 # fmt: off
 __all__ = [
-    "Angle", "Assumption", "Bench", "CODES", "ClipRule", "Code", "Draft", "End", "EndPlan", "Field",
-    "FlareTool", "Former", "HandCheck", "Length", "Limits", "Line", "LineDraft", "Mating", "Nut", "Path",
-    "Plan", "PlannedBend", "Port", "Pressure", "Problem", "Properties", "SizedLine", "Springback", "Step", "Table", "Thread", "Tube",
+    "Angle", "Assumption", "Bench", "CODES", "Calibration", "ClipRule", "Code", "Draft", "End", "EndPlan", "Field",
+    "FlareTool", "Former", "HandCheck", "HeldBend", "Length", "Limits", "Line", "LineDraft", "Mating", "Mechanics", "Nut", "Path",
+    "Plan", "PlannedBend", "Port", "Pressure", "Prior", "Problem", "Properties", "SizedLine", "Springback", "Step", "Table", "Thread", "TrialFit", "Tube",
     "arc", "clip_rules", "clips", "clips_to_buy", "deg", "flare_net_shortening", "flare_slip", "gain",
     "identify_thread", "inch", "inclinometer", "m", "mate", "material_conditions", "material_properties", "materials", "mm", "mpa", "rad", "read_angle", "read_length", "read_pressure",
     "read_rotation", "read_tolerance", "separate_threads", "size_lines", "stripping", "tangent_length",
@@ -373,9 +375,22 @@ class Table(_Value):
 
 @final
 class Springback(_Value):
-    def __new__(cls, *, constant: _Angle, proportional: _Number) -> Self: ...
+    def __new__(
+        cls,
+        *,
+        constant: _Angle,
+        proportional: _Number,
+        basis: str = "given",
+        trials: _Trials | None = None,
+        calibration: Calibration | None = None,
+    ) -> Self: ...
     @classmethod
     def from_trials(cls, trials: Iterable[tuple[_Angle, _Angle]], /) -> Springback: ...
+    @property
+    def basis(self) -> str: ...
+    @property
+    def calibration(self) -> Calibration | None: ...
+    def with_calibration(self, calibration: Calibration, /) -> Springback: ...
     @property
     def constant(self) -> Angle: ...
     @property
@@ -929,3 +944,118 @@ class Properties(_Value):
 def materials() -> list[str]: ...
 def material_conditions(material: str, /) -> list[str]: ...
 def material_properties(material: str, /, *, condition: str | None = None) -> Properties: ...
+
+_Trials: TypeAlias = Iterable[tuple[_Angle, _Angle]]
+
+@final
+class Calibration(_Value):
+    def __new__(cls, trials: _Trials, /, *, tube: Tube, former: str, date: str | _Day, revision: str) -> Self: ...
+    @property
+    def trials(self) -> list[tuple[Angle, Angle]]: ...
+    @property
+    def tube(self) -> Tube: ...
+    @property
+    def former(self) -> str: ...
+    @property
+    def date(self) -> str: ...
+    @property
+    def revision(self) -> str: ...
+    def is_for(self, tube: Tube, /) -> bool: ...
+    def springback(self) -> Springback: ...
+
+@final
+class Prior(_Value):
+    def __new__(
+        cls,
+        *,
+        constant: tuple[_Angle, _Angle],
+        proportional: tuple[_Number, _Number],
+        scatter: _Angle,
+        worth: int,
+    ) -> Self: ...
+    @property
+    def constant(self) -> tuple[Angle, Angle]: ...
+    @property
+    def proportional(self) -> tuple[float, float]: ...
+    @property
+    def scatter(self) -> Angle: ...
+    @property
+    def worth(self) -> int: ...
+
+@final
+class TrialFit(_Value):
+    def __new__(cls, trials: _Trials, /, *, prior: Prior | None = None) -> Self: ...
+    @property
+    def trials(self) -> list[tuple[Angle, Angle]]: ...
+    @property
+    def prior(self) -> Prior | None: ...
+    def springback(self) -> Springback: ...
+    @property
+    def scatter(self) -> Angle | None: ...
+    @property
+    def standard_errors(self) -> tuple[Angle, float] | None: ...
+    def constant_interval(self, *, chance: _Number) -> tuple[Angle, Angle] | None: ...
+    def proportional_interval(self, *, chance: _Number) -> tuple[float, float] | None: ...
+    def setting_interval(self, wanted: _Angle, /, *, chance: _Number) -> tuple[Angle, Angle] | None: ...
+    def next_bend(self, setting: _Angle, /, *, chance: _Number) -> Angle | None: ...
+    def weight_of_trials(self, setting: _Angle, /) -> float: ...
+    @property
+    def outlier(self) -> int | None: ...
+    @property
+    def is_bent(self) -> bool | None: ...
+    @property
+    def degrees_of_freedom(self) -> int: ...
+    def advice(
+        self, wanted: Iterable[_Angle], /, *, half_width: _Angle, chance: _Number, candidates: Iterable[_Angle]
+    ) -> Advice: ...
+    def page(self, wanted: Iterable[_Angle], /, *, chance: _Number, calibration: Calibration | None = None) -> str: ...
+
+@final
+class Mechanics(_Value):
+    def __new__(
+        cls,
+        od: _Length,
+        /,
+        *,
+        wall: _Length,
+        modulus: _Pressure,
+        yield_strength: _Pressure | None = None,
+        tangent_modulus: _Pressure | None = None,
+        strength_coefficient: _Pressure | None = None,
+        hardening_exponent: _Number | None = None,
+    ) -> Self: ...
+    @classmethod
+    def of_metal(cls, od: _Length, /, *, wall: _Length, metal: Properties) -> Self: ...
+    def bend(self, radius: _Length, /) -> HeldBend: ...
+    def setting_range(
+        self,
+        wanted: _Angle,
+        /,
+        *,
+        radius: _Length,
+        strength_scatter: _Number,
+        modulus_scatter: _Number,
+        arm: _Length | None = None,
+    ) -> tuple[Angle, Angle]: ...
+    def prior(
+        self,
+        *,
+        radius: _Length,
+        strength_scatter: _Number,
+        modulus_scatter: _Number,
+        bend_scatter: _Angle,
+        worth: int,
+        arm: _Length | None = None,
+    ) -> Prior: ...
+
+@final
+class HeldBend(_Value):
+    @property
+    def radius(self) -> Length: ...
+    @property
+    def moment_nmm(self) -> float: ...
+    @property
+    def share(self) -> float: ...
+    @property
+    def formed_radius(self) -> Length | None: ...
+    def springback(self, *, arm: _Length | None = None) -> Springback: ...

@@ -54,6 +54,14 @@ class Change(NamedTuple):
     after: str
 
 
+class Advice(NamedTuple):
+    """Further trial bends: the angles to set, how well the wanted settings are known then, and whether that is enough."""
+
+    angles: tuple[Angle, ...]
+    reaches: Angle
+    is_enough: bool
+
+
 class PowerLaw(NamedTuple):
     """True stress beyond yield: strength_coefficient x true strain ^ exponent."""
 
