@@ -136,6 +136,13 @@ impl Springback {
     /// The same with the record of its trials, for one that was fitted to them in another way, such as with a prior.
     ///
     /// Raises `InputError` (FIELDS_CONFLICT) where the record has other trials, `QuantityError` for what is no record.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Tube("4.75 mm", wall="0.7 mm", material="low-carbon steel")
+    /// >>> trials = [("90 deg", "86.5 deg"), ("45 deg", "43.2 deg")]
+    /// >>> made = lw.Calibration(trials, tube=tube, former="former 1", date="2026-05-14", revision="2")
+    /// >>> lw.TrialFit(trials).springback().with_calibration(made).calibration == made
+    /// True
     #[pyo3(signature = (calibration, /))]
     fn with_calibration(&self, calibration: &Bound<'_, PyAny>) -> PyResult<Self> {
         let record = calibration::taken(calibration)?;

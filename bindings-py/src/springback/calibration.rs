@@ -108,6 +108,13 @@ impl Calibration {
     }
 
     /// Whether a tube is of the size and the material of the trials.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Tube("4.75 mm", wall="0.7 mm", material="low-carbon steel")
+    /// >>> trials = [("90 deg", "86.5 deg"), ("45 deg", "43.2 deg")]
+    /// >>> made = lw.Calibration(trials, tube=tube, former="former 1", date="2026-05-14", revision="2")
+    /// >>> made.is_for(tube)
+    /// True
     #[pyo3(signature = (tube, /))]
     fn is_for(&self, tube: &Bound<'_, PyAny>) -> PyResult<bool> {
         match tube.cast::<Tube>() {
@@ -119,6 +126,13 @@ impl Calibration {
     /// The springback of its trials, with this record in it.
     ///
     /// Raises as `Springback.from_trials`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Tube("4.75 mm", wall="0.7 mm", material="low-carbon steel")
+    /// >>> trials = [("90 deg", "86.5 deg"), ("45 deg", "43.2 deg")]
+    /// >>> made = lw.Calibration(trials, tube=tube, former="former 1", date="2026-05-14", revision="2")
+    /// >>> print(made.springback().setting("60 deg"))
+    /// 62.46 deg
     fn springback(&self) -> PyResult<Springback> {
         error::call(|| self.0.springback()).map(Springback)
     }

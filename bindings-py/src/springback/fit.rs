@@ -155,6 +155,11 @@ impl TrialFit {
     /// The springback, for a bench.
     ///
     /// Raises `InputError` (OUT_OF_RANGE) where the line is no springback.
+    ///
+    /// >>> import linewright as lw
+    /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])
+    /// >>> print(fit.springback().setting("60 deg"))
+    /// 61.97 deg
     fn springback(&self) -> PyResult<Springback> {
         error::call(|| self.0.springback()).map(Springback)
     }
@@ -174,6 +179,11 @@ impl TrialFit {
     /// Interval of the constant part at a chance such as 0.95; None for two trials without a prior.
     ///
     /// Raises `InputError` (OUT_OF_RANGE).
+    ///
+    /// >>> import linewright as lw
+    /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])
+    /// >>> print(*fit.constant_interval(chance=0.95))
+    /// -2.44 deg 3.9 deg
     #[pyo3(signature = (*, chance))]
     fn constant_interval(&self, chance: &Bound<'_, PyAny>) -> Interval<Angle> {
         let chance = quantity::number(chance, "chance")?;
@@ -184,6 +194,11 @@ impl TrialFit {
     /// Interval of the proportional part at a chance; None for two trials without a prior.
     ///
     /// Raises `InputError` (OUT_OF_RANGE).
+    ///
+    /// >>> import linewright as lw
+    /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])
+    /// >>> [round(end, 4) for end in fit.proportional_interval(chance=0.95)]
+    /// [-0.0289, 0.0689]
     #[pyo3(signature = (*, chance))]
     fn proportional_interval(&self, chance: &Bound<'_, PyAny>) -> Interval<f64> {
         let chance = quantity::number(chance, "chance")?;
@@ -195,6 +210,11 @@ impl TrialFit {
     /// where the trials say so little that it has no end.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError` for a bare angle.
+    ///
+    /// >>> import linewright as lw
+    /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])
+    /// >>> print(*fit.setting_interval("60 deg", chance=0.95))
+    /// 60.75 deg 63.21 deg
     #[pyo3(signature = (wanted, /, *, chance))]
     fn setting_interval(&self, wanted: &Bound<'_, PyAny>, chance: &Bound<'_, PyAny>) -> Interval<Angle> {
         let (wanted, chance) = (quantity::angle(wanted, "wanted")?, quantity::number(chance, "chance")?);
@@ -206,6 +226,11 @@ impl TrialFit {
     /// without a prior.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError` for a bare angle.
+    ///
+    /// >>> import linewright as lw
+    /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])
+    /// >>> print(fit.next_bend("60 deg", chance=0.95))
+    /// 2.4 deg
     #[pyo3(signature = (setting, /, *, chance))]
     fn next_bend(&self, setting: &Bound<'_, PyAny>, chance: &Bound<'_, PyAny>) -> PyResult<Option<Angle>> {
         let (setting, chance) = (quantity::angle(setting, "setting")?, quantity::number(chance, "chance")?);
@@ -215,6 +240,11 @@ impl TrialFit {
     /// Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError` for a bare angle.
+    ///
+    /// >>> import linewright as lw
+    /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])
+    /// >>> fit.weight_of_trials("60 deg")
+    /// 1.0
     #[pyo3(signature = (setting, /))]
     fn weight_of_trials(&self, setting: &Bound<'_, PyAny>) -> PyResult<f64> {
         let setting = quantity::angle(setting, "setting")?;
@@ -246,6 +276,12 @@ impl TrialFit {
     ///
     /// Raises `InputError` (NOT_KNOWN for two trials without a prior, FIELD_MISSING for an empty list, OUT_OF_RANGE),
     /// `QuantityError`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])
+    /// >>> found = fit.advice(["60 deg"], half_width="0.5 deg", chance=0.95, candidates=["30 deg", "90 deg"])
+    /// >>> print(*found.angles, found.is_enough)
+    /// 90 deg True
     #[pyo3(signature = (wanted, /, *, half_width, chance, candidates))]
     fn advice<'py>(
         &self,
@@ -268,6 +304,11 @@ impl TrialFit {
     /// chance, and what to bend to for each wanted angle, at most 14. `calibration` names tube, former and day.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])
+    /// >>> fit.page(["60 deg"], chance=0.95).startswith("<svg")
+    /// True
     #[pyo3(signature = (wanted, /, *, chance, calibration=None))]
     fn page(
         &self,

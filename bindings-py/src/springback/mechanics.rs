@@ -160,6 +160,11 @@ impl Mechanics {
     /// The tube held at a centerline radius, as by the groove of a former.
     ///
     /// Raises `InputError` (OUT_OF_RANGE, also for a radius of no more than half the tube), `QuantityError`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Mechanics("6 mm", wall="1 mm", modulus="205 GPa", yield_strength="240 MPa")
+    /// >>> print(tube.bend("18 mm").formed_radius)
+    /// 18.19 mm
     #[pyo3(signature = (radius, /))]
     fn bend(&self, radius: &Bound<'_, PyAny>) -> PyResult<HeldBend> {
         let radius = quantity::length(radius, "radius")?;
@@ -170,6 +175,11 @@ impl Mechanics {
     /// Least and most setting for a wanted angle while the strength and the modulus are off by shares of their value.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Mechanics("6 mm", wall="1 mm", modulus="205 GPa", yield_strength="240 MPa")
+    /// >>> print(*tube.setting_range("90 deg", radius="18 mm", strength_scatter=0.1, modulus_scatter=0.03))
+    /// 90.83 deg 91.08 deg
     #[pyo3(signature = (wanted, /, *, radius, strength_scatter, modulus_scatter, arm=None))]
     fn setting_range(
         &self,
@@ -189,6 +199,12 @@ impl Mechanics {
     /// standard deviation of each, as shares), and a scatter of one bend that counts like `worth` bends.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Mechanics("6 mm", wall="1 mm", modulus="205 GPa", yield_strength="240 MPa")
+    /// >>> off = {"strength_scatter": 0.1, "modulus_scatter": 0.03}
+    /// >>> tube.prior(radius="18 mm", **off, bend_scatter="0.3 deg", worth=2).worth
+    /// 2
     #[pyo3(signature = (*, radius, strength_scatter, modulus_scatter, bend_scatter, worth, arm=None))]
     fn prior(
         &self,
@@ -269,6 +285,11 @@ impl HeldBend {
     /// constant part is left out.
     ///
     /// Raises `InputError` (OUT_OF_RANGE, also where so much springs back that no setting is credible), `QuantityError`.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Mechanics("6 mm", wall="1 mm", modulus="205 GPa", yield_strength="240 MPa")
+    /// >>> print(tube.bend("18 mm").springback(arm="50 mm").setting("90 deg"))
+    /// 91.79 deg
     #[pyo3(signature = (*, arm=None))]
     fn springback(&self, arm: Option<&Bound<'_, PyAny>>) -> PyResult<Springback> {
         let arm = self::arm(arm)?;
