@@ -35,6 +35,8 @@ mod _native {
     use pyo3::prelude::*;
 
     #[pymodule_export]
+    use crate::bench::pieces::{PieceFit, TestPiece};
+    #[pymodule_export]
     use crate::bench::{Bench, FlareTool, Former};
     #[pymodule_export]
     use crate::bend::{arc, gain, tangent_length};

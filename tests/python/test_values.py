@@ -66,7 +66,10 @@ def springback_values() -> list[object]:
     held = [tube.bend("14.3 mm") for tube in mechanics]
     lines = [fit.springback() for fit in fits] + [bent.springback(arm="50 mm") for bent in held]
     lines += [record.springback(), lines[1].with_calibration(record)]
-    return [*mechanics, *held, prior, record, *fits, advice, *lines]
+    rows = [("112.1 mm", "94.2 mm", "90 deg"), ("102 mm", "98.9 mm", "45 deg"), ("121.4 mm", "97.6 mm", "120 deg")]
+    pieces = [lw.TestPiece("200 mm", legs=[a, b], angles=[angle]) for a, b, angle in rows]
+    fitted = lw.PieceFit(pieces)
+    return [*pieces, fitted, fitted.stretch(chance=0.9), *mechanics, *held, prior, record, *fits, advice, *lines]
 
 
 def flare_values() -> list[object]:
