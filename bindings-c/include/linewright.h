@@ -135,6 +135,8 @@ enum lw_code {
     LW_SPRINGBACK_ESTIMATED = 322,
     /** the radius as formed was computed from the former's groove and material data, not measured */
     LW_RADIUS_ESTIMATED = 323,
+    /** the settings rest on trial bends of another tube than this line's */
+    LW_CALIBRATION_OTHER_TUBE = 324,
     /** the seat of a port is not known, so the flare form is not settled */
     LW_SEAT_UNKNOWN = 401,
     /** the flare does not belong to the seat */
@@ -327,6 +329,16 @@ typedef struct {
      */
     double deg;
 } lw_angle;
+
+/**
+ * A pressure or a stress.
+ */
+typedef struct {
+    /**
+     * Megapascals.
+     */
+    double mpa;
+} lw_pressure;
 
 /**
  * A flare tool. Set size to sizeof(lw_flare_tool), and state both net_shortening and cut_spare: a struct filled with
@@ -589,6 +601,42 @@ lw_status lw_length_text(lw_length length, char *buf, size_t cap, size_t *need);
  * An angle with every digit of its degrees: lw_angle_read gives the same degrees back.
  */
 lw_status lw_angle_text(lw_angle angle, char *buf, size_t cap, size_t *need);
+
+/**
+ * A pressure or stress of so many megapascals.
+ */
+lw_pressure lw_mpa(double value_mpa);
+
+/**
+ * A pressure or stress of so many bar, 0.1 MPa each.
+ */
+lw_pressure lw_bar(double value_bar);
+
+/**
+ * A pressure or stress of so many pounds per square inch.
+ */
+lw_pressure lw_psi(double value_psi);
+
+/**
+ * A pressure or stress that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else
+ * it is refused with LW_NOT_A_NUMBER.
+ */
+lw_pressure lw_unknown_pressure(void);
+
+/**
+ * Reads a pressure or stress as people write it: "290 MPa", "150 bar", "2200 psi", "25 ksi", "207 GPa", "5 kPa",
+ * "200 N/mm2". A number without a unit is refused, and so is mPa, a thousandth of a pascal. The range is checked where
+ * the pressure is used.
+ *
+ * Errors: as lw_length_read; LW_WRONG_KIND for a length or an angle, LW_OUT_OF_RANGE beyond what a number can hold.
+ */
+lw_status lw_pressure_read(const char *text,
+                           lw_pressure *pressure);
+
+/**
+ * A pressure or stress with every digit of its megapascals: lw_pressure_read gives the same bits back.
+ */
+lw_status lw_pressure_text(lw_pressure pressure, char *buf, size_t cap, size_t *need);
 
 /**
  * Tube in a bend, along the center line: radius x angle. The radius is the one as formed, after springback; the angle

@@ -81,7 +81,8 @@ mod _native {
     use crate::turn::{inclinometer, turn_clock, turn_words};
     #[pymodule_export]
     use crate::units::{
-        Angle, Length, deg, inch, m, mm, rad, read_angle, read_length, read_rotation, read_tolerance,
+        Angle, Length, Pressure, bar, deg, inch, m, mm, mpa, psi, rad, read_angle, read_length,
+        read_pressure, read_rotation, read_tolerance,
     };
 
     #[pymodule_init]

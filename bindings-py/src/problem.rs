@@ -3,18 +3,19 @@
 use crate::code;
 use crate::error;
 use crate::record::{self, Call, Record, Reduced};
-use crate::units::{Angle, Length};
+use crate::units::{Angle, Length, Pressure};
 use linewright::problem::Acceptance;
 use linewright::source::{Checked, Source};
 use linewright::units::ratio;
 use linewright::{Part, Side, Value, problem};
 use pyo3::prelude::*;
 
-/// What was found or is needed, as Python has it: a `Length`, an `Angle`, an int, a float, a str, or None.
+/// What was found or is needed, as Python has it: a `Length`, an `Angle`, a `Pressure`, an int, a float, a str, or None.
 #[derive(FromPyObject, IntoPyObject)]
 pub(crate) enum Fact {
     Length(Length),
     Angle(Angle),
+    Pressure(Pressure),
     Count(usize),
     Ratio(f64),
     Text(String),
@@ -26,8 +27,7 @@ impl Fact {
             Value::Nothing => return None,
             Value::Length(length) => Fact::Length(Length(*length)),
             Value::Angle(angle) => Fact::Angle(Angle(*angle)),
-            // There is no class for a stress yet; its words say number and unit.
-            Value::Pressure(_) => Fact::Text(value.to_string()),
+            Value::Pressure(pressure) => Fact::Pressure(Pressure(*pressure)),
             Value::Ratio(ratio) => Fact::Ratio(ratio.value),
             Value::Count(count) => Fact::Count(*count),
             Value::Text(text) => Fact::Text(text.clone()),
@@ -39,6 +39,7 @@ impl Fact {
             None => Value::Nothing,
             Some(Fact::Length(length)) => Value::Length(length.0),
             Some(Fact::Angle(angle)) => Value::Angle(angle.0),
+            Some(Fact::Pressure(pressure)) => Value::Pressure(pressure.0),
             Some(Fact::Count(count)) => Value::Count(count),
             Some(Fact::Ratio(value)) => Value::Ratio(ratio(value)),
             Some(Fact::Text(text)) => Value::Text(text),

@@ -4,8 +4,10 @@
 //! goes through `float()` or a buffer: some packages drop the unit there without a word. A bare number is refused.
 
 use crate::error::{call, input, wrong_type};
-use crate::units::{Angle, Length};
-use linewright::units::{read_angle, read_length, read_rotation, read_tolerance, to_mm, to_rad};
+use crate::units::{Angle, Length, Pressure};
+use linewright::units::{
+    read_angle, read_length, read_pressure, read_rotation, read_tolerance, to_mm, to_mpa, to_rad,
+};
 use linewright::{Code, Error, Part, Problem, Value, units};
 use pyo3::exceptions::PyOverflowError;
 use pyo3::intern;
@@ -19,6 +21,8 @@ struct Kind<T> {
     make: fn(f64) -> T,
     /// The unit other packages are asked for.
     unit: &'static str,
+    /// The function of ours that makes one of a number in that unit.
+    maker: &'static str,
     /// How it is called, with an example.
     name: &'static str,
 }
@@ -28,6 +32,7 @@ const LENGTH: Kind<units::Length> = Kind {
     own: |value| value.cast::<Length>().ok().map(|length| length.get().0),
     make: units::mm,
     unit: "mm",
+    maker: "mm",
     name: "a length",
 };
 
@@ -36,7 +41,17 @@ const ANGLE: Kind<units::Angle> = Kind {
     own: |value| value.cast::<Angle>().ok().map(|angle| angle.get().0),
     make: units::deg,
     unit: "deg",
+    maker: "deg",
     name: "an angle",
+};
+
+const PRESSURE: Kind<units::Pressure> = Kind {
+    read: read_pressure,
+    own: |value| value.cast::<Pressure>().ok().map(|pressure| pressure.get().0),
+    make: units::mpa,
+    unit: "MPa",
+    maker: "mpa",
+    name: "a pressure",
 };
 
 const ROTATION: Kind<units::Angle> = Kind { read: read_rotation, ..ANGLE };
@@ -51,6 +66,11 @@ pub(crate) fn angle(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::An
     ANGLE.take(value, field)
 }
 
+/// The pressure or stress in an argument.
+pub(crate) fn pressure(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::Pressure> {
+    PRESSURE.take(value, field)
+}
+
 /// The rotation in an argument: an angle, or a place on a clock.
 pub(crate) fn rotation(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units::Angle> {
     ROTATION.take(value, field)
@@ -59,6 +79,14 @@ pub(crate) fn rotation(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units:
 /// The length in an argument that may be None: not known, or not given.
 pub(crate) fn length_if(value: Option<&Bound<'_, PyAny>>, field: &str) -> PyResult<Option<units::Length>> {
     value.map(|value| length(value, field)).transpose()
+}
+
+/// The pressure or stress in an argument that may be None: not known, or not given.
+pub(crate) fn pressure_if(
+    value: Option<&Bound<'_, PyAny>>,
+    field: &str,
+) -> PyResult<Option<units::Pressure>> {
+    value.map(|value| pressure(value, field)).transpose()
 }
 
 /// The count in an argument: a whole number, not below zero.
@@ -163,6 +191,11 @@ pub(crate) fn finite_angle(made: units::Angle, given: &Bound<'_, PyAny>) -> PyRe
     finite(to_rad(made), given).map(|()| Angle(made))
 }
 
+/// A pressure of a number that was given, unless it is NaN or too large.
+pub(crate) fn finite_pressure(made: units::Pressure, given: &Bound<'_, PyAny>) -> PyResult<Pressure> {
+    finite(to_mpa(made), given).map(|()| Pressure(made))
+}
+
 fn finite(number: f64, given: &Bound<'_, PyAny>) -> PyResult<()> {
     if number.is_finite() {
         return Ok(());
@@ -195,8 +228,8 @@ impl<T> Kind<T> {
 
     /// The error of a bare number, with what to write instead.
     fn unit_missing(&self, value: &Bound<'_, PyAny>, field: &str) -> PyErr {
-        let (unit, write) = (self.unit, written(value));
-        let fix = format!("write \"{write} {unit}\" or lw.{unit}({write}) if {unit} was measured");
+        let (unit, maker, write) = (self.unit, self.maker, written(value));
+        let fix = format!("write \"{write} {unit}\" or lw.{maker}({write}) if {unit} was meant");
         no_unit(value, field, &format!("{} with its unit", self.name), fix)
     }
 }
@@ -290,6 +323,7 @@ pub(crate) fn wrong_kind(value: &Bound<'_, PyAny>, field: &str, need: &str) -> P
             .need(Value::text(need))
             .fix(match need {
                 "a length" => "write \"14.3 mm\" or lw.mm(14.3)",
+                "a pressure" => "write \"15 MPa\" or lw.mpa(15)",
                 "an angle" => "write \"90 deg\" or lw.deg(90)",
                 READING => "write \"9.45 mm +- 0.05 mm\" or (lw.mm(9.45), lw.mm(0.05))",
                 _ => "give what is needed",

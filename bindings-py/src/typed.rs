@@ -2,8 +2,8 @@
 //! without a unit, and the check of the draft says so.
 
 use crate::quantity::{self, Foreign};
-use crate::units::{Angle, Length};
-use linewright::units::exact_length_text;
+use crate::units::{Angle, Length, Pressure};
+use linewright::units::{exact_length_text, exact_pressure_text};
 use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyFloat, PyInt, PyString};
 
@@ -23,6 +23,9 @@ pub(crate) fn typed(value: &Bound<'_, PyAny>) -> PyResult<String> {
     }
     if let Ok(angle) = value.cast::<Angle>() {
         return Ok(angle.get().exact_text());
+    }
+    if let Ok(pressure) = value.cast::<Pressure>() {
+        return Ok(exact_pressure_text(pressure.get().0));
     }
     if let Some(text) = foreign(value)? {
         return Ok(text);

@@ -109,7 +109,7 @@ impl fmt::Display for Value {
             Value::Nothing => f.write_str("nothing"),
             Value::Length(value) => f.write_str(&units::length_text(*value)),
             Value::Angle(value) => f.write_str(&units::angle_text(*value)),
-            Value::Pressure(value) => write!(f, "{} MPa", units::to_mpa(*value)),
+            Value::Pressure(value) => f.write_str(&units::pressure_text(*value)),
             Value::Ratio(value) => write!(f, "{}", value.value),
             Value::Count(count) => write!(f, "{count}"),
             Value::Text(text) => f.write_str(text),

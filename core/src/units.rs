@@ -21,12 +21,12 @@ mod read;
 mod tests;
 
 pub use print::{
-    Rounding, angle_text, exact_angle_text, exact_length_text, inch_text, length_text, round_angle,
-    round_length,
+    Rounding, angle_text, exact_angle_text, exact_length_text, exact_pressure_text, inch_text, length_text,
+    pressure_text, round_angle, round_length,
 };
 pub use read::{
-    Notation, read_angle, read_angle_in, read_length, read_length_in, read_rotation, read_rotation_in,
-    read_tolerance,
+    Notation, read_angle, read_angle_in, read_length, read_length_in, read_pressure, read_rotation,
+    read_rotation_in, read_tolerance,
 };
 
 /// The base units: mm and MPa are stored as they are written.
@@ -136,6 +136,12 @@ pub fn psi(value: f64) -> Pressure {
 #[must_use]
 pub fn bar(value: f64) -> Pressure {
     mpa(value / 10.0)
+}
+
+/// The number of pounds per square inch in a pressure.
+#[must_use]
+pub fn to_psi(pressure: Pressure) -> f64 {
+    pressure.value * 645.16 / 4.448_221_615_260_5
 }
 
 /// The number of bar in a pressure.

@@ -2,6 +2,7 @@
 #include "cases_flare.h"
 #include "cases_more.h"
 #include "cases_thread.h"
+#include "cases_wall.h"
 
 /* What a case makes on its way; freed when it is answered. */
 static struct {
@@ -434,7 +435,7 @@ static lw_status run(void) {
     } operations[] = {
         {"read_length", read_length}, {"read_angle", read_angle}, {"thread", thread}, {"bend", bend},
         {"tube", tube}, {"springback", springback}, {"path", path}, {"vertices", vertices}, {"plan", plan},
-        {"read_rotation", read_rotation}, {"tolerance", tolerance}, {"place", place}, {"nut", nut}, {"tape", tape},
+        {"read_pressure", read_pressure}, {"read_rotation", read_rotation}, {"tolerance", tolerance}, {"place", place}, {"nut", nut}, {"tape", tape},
         {"flare_form", flare_form}, {"flare_size", flare_size}, {"hose_end", hose_end}, {"washers", washers},
         {"clips", clips}, {"clips_to_buy", clips_to_buy}, {"flare_trial", flare_trial}, {"turn", turn},
         {"thread_form", thread_form}, {"limits", limits}, {"mate", mate}, {"stripping", stripping},

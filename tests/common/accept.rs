@@ -18,6 +18,7 @@ pub enum Accept {
     Vertices(Vertices),
     Plan(Box<Plan>),
     ReadRotation(Text),
+    ReadPressure(Text),
     Tolerance(Text),
     Place(Place),
     Nut(Nut),
@@ -219,6 +220,7 @@ impl Accept {
             "vertices" => Accept::Vertices(of(accept)?),
             "plan" => Accept::Plan(Box::new(of(accept)?)),
             "read_rotation" => Accept::ReadRotation(of(accept)?),
+            "read_pressure" => Accept::ReadPressure(of(accept)?),
             "tolerance" => Accept::Tolerance(of(accept)?),
             "place" => {
                 let place: Place = of(accept)?;
@@ -265,6 +267,7 @@ impl Accept {
                 "extent_high_mm",
             ],
             Accept::ReadRotation(_) => &["value_deg"],
+            Accept::ReadPressure(_) => &["value_mpa"],
             Accept::Tolerance(_) => &["value_mm", "plus_minus_mm"],
             Accept::Place(_) => &["point_mm", "direction_1"],
             Accept::Nut(_) => &["tightest_curve_mm", "across_corners_mm"],

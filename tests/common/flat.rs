@@ -46,6 +46,7 @@ fn lines(accept: &Accept) -> Vec<(String, String)> {
     match accept {
         Accept::ReadLength(input)
         | Accept::ReadAngle(input)
+        | Accept::ReadPressure(input)
         | Accept::ReadRotation(input)
         | Accept::Tolerance(input)
         | Accept::Thread(input) => put("text", &input.text),

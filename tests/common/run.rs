@@ -8,7 +8,8 @@ use linewright::plan::{Datum, Minimum};
 use linewright::source::Source;
 use linewright::tape::{Laid, TapeLength};
 use linewright::units::{
-    Angle, Length, ratio, read_angle, read_length, read_rotation, read_tolerance, to_g, to_ml,
+    Angle, Length, ratio, read_angle, read_length, read_pressure, read_rotation, read_tolerance, to_g, to_ml,
+    to_mpa,
 };
 use linewright::{
     Bench, Bend, Error, Flare, FlareTool, Former, LineDraft, Making, Material, Nut, Path, Plan, PlanOptions,
@@ -34,6 +35,9 @@ fn answer(accept: &Accept) -> Result<Vec<(&'static str, Value)>, Error> {
         Accept::Vertices(input) => vertices(input),
         Accept::Plan(input) => plan(input),
         Accept::ReadRotation(input) => Ok(vec![("value_deg", Value::deg(read_rotation(&input.text)?))]),
+        Accept::ReadPressure(input) => {
+            Ok(vec![("value_mpa", Value::number(to_mpa(read_pressure(&input.text)?)))])
+        }
         Accept::Tolerance(input) => {
             let (value, plus_minus) = read_tolerance(&input.text)?;
             Ok(vec![("value_mm", Value::mm(value)), ("plus_minus_mm", Value::mm(plus_minus))])

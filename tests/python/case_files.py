@@ -38,6 +38,7 @@ OPERATIONS = {
         "mirrored_rotations_deg legs_mm total_gain_mm extent_low_mm extent_high_mm",
     ),
     "read_rotation": ("text", "value_deg"),
+    "read_pressure": ("text", "value_mpa"),
     "tolerance": ("text", "value_mm plus_minus_mm"),
     "place": ("path station", "point_mm direction_1"),
     "nut": ("length bore od across_flats*", "tightest_curve_mm across_corners_mm"),
@@ -83,7 +84,7 @@ def check_keys(table: dict[str, Any], known: str, where: str) -> None:
 def unit_of(key: str) -> str | None:
     """The unit a key ends with; what is counted or named has none."""
     unit = "1" if key == "proportional" else key.rsplit("_", 1)[-1]
-    return unit if unit in ("mm", "mm2", "deg", "ml", "g", "1") else None
+    return unit if unit in ("mm", "mm2", "deg", "ml", "g", "mpa", "1") else None
 
 
 def read_tolerance(text: str, key: str, where: str) -> float:

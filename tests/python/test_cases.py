@@ -187,6 +187,10 @@ def run_read_rotation(text: str) -> Answer:
     return {"value_deg": deg(lw.read_rotation(text))}
 
 
+def run_read_pressure(text: str) -> Answer:
+    return {"value_mpa": [repr(lw.read_pressure(text).mpa)]}
+
+
 def run_tolerance(text: str) -> Answer:
     value, plus_minus = lw.read_tolerance(text)
     return {"value_mm": mm(value), "plus_minus_mm": mm(plus_minus)}

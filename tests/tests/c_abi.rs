@@ -122,6 +122,7 @@ fn null_is_refused_by_name() -> Outcome {
     all_checks_hold("null", 500)?;
     all_checks_hold("null_flare", 180)?;
     all_checks_hold("null_more", 350)?;
+    all_checks_hold("null_wall", 7)?;
     all_checks_hold("null_thread", 430)
 }
 
@@ -144,6 +145,11 @@ fn threads_are_answered() -> Outcome {
 #[test]
 fn flares_ports_and_hose_ends_are_answered() -> Outcome {
     all_checks_hold("flare", 500)
+}
+
+#[test]
+fn metals_pressures_and_walls_are_answered() -> Outcome {
+    all_checks_hold("wall", 30)
 }
 
 #[test]
@@ -184,7 +190,7 @@ fn wrong_quantities_do_not_compile() -> Outcome {
     let compilers =
         [Compiler::c99("C compile of wrong quantities"), Compiler::cpp17("C++ compile of wrong quantities")];
     for compiler in compilers.into_iter().flatten() {
-        for name in ["swap_length_angle", "bare_double"] {
+        for name in ["swap_length_angle", "swap_pressure_length", "bare_double"] {
             let right = compiler.check(&program_source(name), &[])?;
             assert!(right.status.success(), "{name}: {}", String::from_utf8_lossy(&right.stderr));
             let wrong = compiler.check(&program_source(name), &["-DWRONG"])?;

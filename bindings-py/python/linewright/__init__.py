@@ -1,9 +1,10 @@
 """Cut lengths, marks, bend settings and bench cards for rigid hydraulic lines that are made by hand.
 
-Wherever a length or an angle is asked for, give one of
+Wherever a length, an angle or a pressure is asked for, give one of
 
-- a text with its unit: ``"3/16 in"``, ``"14.3 mm"``, ``"90 deg"``;
-- a quantity of this package: ``lw.mm(4.75)``, ``lw.inch(0.1875)``, ``lw.m(1.2)``, ``lw.deg(90)``, ``lw.rad(1.57)``;
+- a text with its unit: ``"3/16 in"``, ``"14.3 mm"``, ``"90 deg"``, ``"15 MPa"``;
+- a quantity of this package: ``lw.mm(4.75)``, ``lw.inch(0.1875)``, ``lw.m(1.2)``, ``lw.deg(90)``, ``lw.rad(1.57)``,
+  ``lw.mpa(290)``, ``lw.bar(150)``, ``lw.psi(2200)``;
 - a quantity of pint, astropy, unyt or quantities.
 
 A bare number is refused: ``QuantityError``, which says what to write. None is taken only where it means not known, and
@@ -43,6 +44,7 @@ from ._native import (
     Plan,
     PlannedBend,
     Port,
+    Pressure,
     Problem,
     SizedLine,
     Springback,
@@ -52,6 +54,7 @@ from ._native import (
     Tube,
     __version__,
     arc,
+    bar,
     clip_rules,
     clips,
     clips_to_buy,
@@ -73,9 +76,12 @@ from ._native import (
     m,
     mate,
     mm,
+    mpa,
+    psi,
     rad,
     read_angle,
     read_length,
+    read_pressure,
     read_rotation,
     read_tolerance,
     seats_of_thread,
@@ -156,6 +162,7 @@ __all__ = [
     "Plan",
     "PlannedBend",
     "Port",
+    "Pressure",
     "Problem",
     "QuantityError",
     "Separation",
@@ -175,6 +182,7 @@ __all__ = [
     "Washers",
     "__version__",
     "arc",
+    "bar",
     "clip_rules",
     "clips",
     "clips_to_buy",
@@ -196,9 +204,12 @@ __all__ = [
     "m",
     "mate",
     "mm",
+    "mpa",
+    "psi",
     "rad",
     "read_angle",
     "read_length",
+    "read_pressure",
     "read_rotation",
     "read_tolerance",
     "seats_of_thread",

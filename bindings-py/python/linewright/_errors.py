@@ -1,6 +1,6 @@
 """Exceptions. They are Python classes because each is ours and one of Python's own at the same time."""
 
-from ._native import Angle, Length, Problem
+from ._native import Angle, Length, Pressure, Problem
 
 __all__ = ["InputError", "LinewrightError", "QuantityError", "UnknownNameError"]
 
@@ -46,12 +46,12 @@ class LinewrightError(Exception):
         return self.problem.part
 
     @property
-    def got(self) -> Length | Angle | int | float | str | None:
+    def got(self) -> Length | Angle | Pressure | int | float | str | None:
         """The value given."""
         return self.problem.got
 
     @property
-    def need(self) -> Length | Angle | int | float | str | None:
+    def need(self) -> Length | Angle | Pressure | int | float | str | None:
         """What is needed."""
         return self.problem.need
 

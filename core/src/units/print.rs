@@ -1,4 +1,4 @@
-use super::{Angle, Length, deg, inch, mm, to_deg, to_mm};
+use super::{Angle, Length, Pressure, deg, inch, mm, to_deg, to_mm, to_mpa};
 
 /// Which way a number is rounded. One rule for every output: cut lengths up, settings down (an under-bend can be
 /// topped up), marks to the nearest, needs outward.
@@ -81,6 +81,27 @@ pub fn exact_length_text(length: Length) -> String {
 #[must_use]
 pub fn exact_angle_text(angle: Angle) -> String {
     format!("{} deg", to_deg(angle))
+}
+
+/// A pressure or stress as messages print it: `"290 MPa"`, `"86.6 MPa"`; small ones with four digits.
+#[must_use]
+pub fn pressure_text(pressure: Pressure) -> String {
+    let value = to_mpa(pressure);
+    let mut decimals = 2;
+    let mut least = 10.0;
+    while value.abs() < least && decimals < 9 {
+        decimals += 1;
+        least /= 10.0;
+    }
+    let text = format!("{value:.decimals$}");
+    let text = text.trim_end_matches('0').trim_end_matches('.');
+    format!("{} MPa", if text == "-0" { "0" } else { text })
+}
+
+/// A pressure or stress with every digit of its megapascals, so that reading it gives the same bits: `"172.36893 MPa"`.
+#[must_use]
+pub fn exact_pressure_text(pressure: Pressure) -> String {
+    format!("{} MPa", to_mpa(pressure))
 }
 
 /// A length in inches to the nearest 1/32 in the wanted direction, without the unit: `"29 27/32"`.

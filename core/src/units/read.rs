@@ -1,12 +1,14 @@
-//! Reads what people write for lengths and angles. A bare number never gets a unit.
+//! Reads what people write for lengths, angles and pressures. A bare number never gets a unit.
 
 mod guess;
 mod notation;
 mod number;
+mod pressure;
 mod scan;
 mod tolerance;
 
 pub use notation::Notation;
+pub use pressure::read_pressure;
 pub use tolerance::read_tolerance;
 
 use super::{Angle, Length, deg, inch, mm, rad};
@@ -76,7 +78,7 @@ pub fn read_length_in(text: &str, notation: Notation) -> Result<Length, Error> {
         ] if *feet >= 0.0 && (0.0..12.0).contains(&inches.abs()) => {
             held(inch(feet * 12.0 + inches.abs()), fail)
         }
-        [Token::Number(_), Token::Unit(Unit::Angle(_)), ..] => {
+        [Token::Number(_), Token::Unit(Unit::Angle(_) | Unit::Pressure(_)), ..] => {
             Err(fail(Code::WrongKind, "a length, such as 90 mm"))
         }
         _ => Err(fail(Code::Unreadable, "a number with its unit, such as 55 mm, 9 1/4 in or 1.85 m")),
@@ -188,7 +190,7 @@ fn angle(text: &str, notation: Notation) -> Result<(f64, AngleUnit), Error> {
         [Token::Number(_)] => {
             Err(angle_error(Code::UnitMissing, text, &format!("a unit: did you mean {} deg?", text.trim())))
         }
-        [Token::Number(_), Token::Unit(Unit::Length(_)), ..] => {
+        [Token::Number(_), Token::Unit(Unit::Length(_) | Unit::Pressure(_)), ..] => {
             Err(angle_error(Code::WrongKind, text, "an angle, such as 90 deg"))
         }
         _ => Err(angle_error(Code::Unreadable, text, "a number with its unit, such as 90 deg or 1.5708 rad")),

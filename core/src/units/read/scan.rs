@@ -1,6 +1,7 @@
 //! Cuts a text into numbers and units, after taking the typographer's and the spreadsheet's marks out of it.
 
 use super::number::read_number;
+use super::pressure::PressureUnit;
 use super::{AngleUnit, LengthUnit, Notation};
 use crate::code::Code;
 use crate::error::Error;
@@ -10,6 +11,7 @@ use crate::problem::Value;
 pub(super) enum Unit {
     Length(LengthUnit),
     Angle(AngleUnit),
+    Pressure(PressureUnit),
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -22,6 +24,7 @@ pub(super) enum Token {
 fn unit(word: &str) -> Option<Unit> {
     use AngleUnit::{Clock, Degree, Included, Radian, Turn};
     use LengthUnit::{Centimeter, Foot, Inch, Meter, Millimeter, Thou};
+    use PressureUnit::{Bar, Gigapascal, Kilopascal, Ksi, Megapascal, Pascal, Psi};
     Some(match word {
         "mm" | "millimeter" | "millimeters" | "millimetre" | "millimetres" => Unit::Length(Millimeter),
         "cm" | "centimeter" | "centimeters" | "centimetre" | "centimetres" => Unit::Length(Centimeter),
@@ -36,6 +39,13 @@ fn unit(word: &str) -> Option<Unit> {
         "rad" | "radian" | "radians" => Unit::Angle(Radian),
         "turn" | "turns" => Unit::Angle(Turn),
         "o'clock" => Unit::Angle(Clock),
+        "pa" | "pascal" | "pascals" => Unit::Pressure(Pascal),
+        "kpa" => Unit::Pressure(Kilopascal),
+        "mpa" | "megapascal" | "megapascals" | "n/mm2" | "n/mm²" | "n/mm^2" => Unit::Pressure(Megapascal),
+        "gpa" => Unit::Pressure(Gigapascal),
+        "bar" | "bars" => Unit::Pressure(Bar),
+        "psi" => Unit::Pressure(Psi),
+        "ksi" | "kpsi" => Unit::Pressure(Ksi),
         _ => return None,
     })
 }
