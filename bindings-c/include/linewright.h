@@ -196,9 +196,24 @@ typedef struct lw_allowances lw_allowances;
 typedef struct lw_bench lw_bench;
 
 /**
+ * The wall of a tube bent to a centerline radius.
+ */
+typedef struct lw_bent_wall lw_bent_wall;
+
+/**
+ * Trial bends with the tube and the former they were made with, a date and a revision.
+ */
+typedef struct lw_calibration lw_calibration;
+
+/**
  * What changed from one plan to another.
  */
 typedef struct lw_changes lw_changes;
+
+/**
+ * A tube at its worst size as an ideal cylinder, straight or bent.
+ */
+typedef struct lw_cylinder lw_cylinder;
 
 /**
  * A line as it was typed.
@@ -209,6 +224,26 @@ typedef struct lw_draft lw_draft;
  * What is at one end of a line.
  */
 typedef struct lw_end lw_end;
+
+/**
+ * A tube full of fluid.
+ */
+typedef struct lw_filled_tube lw_filled_tube;
+
+/**
+ * What is known of a fluid.
+ */
+typedef struct lw_fluid lw_fluid;
+
+/**
+ * A tube held at a radius.
+ */
+typedef struct lw_held_bend lw_held_bend;
+
+/**
+ * A rigid volume of fluid whose pressure is held.
+ */
+typedef struct lw_hold lw_hold;
 
 /**
  * What a measured thread may be.
@@ -241,6 +276,11 @@ typedef struct lw_mating lw_mating;
 typedef struct lw_measured lw_measured;
 
 /**
+ * A tube of known material data, to be bent.
+ */
+typedef struct lw_mechanics lw_mechanics;
+
+/**
  * A nut.
  */
 typedef struct lw_nut lw_nut;
@@ -249,6 +289,16 @@ typedef struct lw_nut lw_nut;
  * A path: straights and bends in turn, from end A to end B.
  */
 typedef struct lw_path lw_path;
+
+/**
+ * What they say, with its uncertainty.
+ */
+typedef struct lw_piece_fit lw_piece_fit;
+
+/**
+ * Test pieces of one tube on one former.
+ */
+typedef struct lw_pieces lw_pieces;
 
 /**
  * How a line is made on a bench.
@@ -266,6 +316,16 @@ typedef struct lw_plan_options lw_plan_options;
 typedef struct lw_problems lw_problems;
 
 /**
+ * What is known of a metal.
+ */
+typedef struct lw_properties lw_properties;
+
+/**
+ * A flattened section of a tube.
+ */
+typedef struct lw_section lw_section;
+
+/**
  * Ways to tell two threads apart, in the order to be tried.
  */
 typedef struct lw_separation lw_separation;
@@ -274,6 +334,11 @@ typedef struct lw_separation lw_separation;
  * The answer for many lines, row by row.
  */
 typedef struct lw_sized lw_sized;
+
+/**
+ * A tube between clips, full or empty.
+ */
+typedef struct lw_span lw_span;
 
 /**
  * The springback of one tube on one former.
@@ -294,6 +359,11 @@ typedef struct lw_tape_cut lw_tape_cut;
  * A thread: family, diameter and pitch, hand, and the class of its tolerances where one was given.
  */
 typedef struct lw_thread lw_thread;
+
+/**
+ * The line through trial bends with its uncertainty.
+ */
+typedef struct lw_trial_fit lw_trial_fit;
 
 /**
  * A tube.
@@ -339,6 +409,63 @@ typedef struct {
      */
     double mpa;
 } lw_pressure;
+
+/**
+ * A strength, what it is divided by, and who says so: all three the caller's. Set size to sizeof(lw_strength).
+ */
+typedef struct {
+    /**
+     * sizeof(lw_strength).
+     */
+    size_t size;
+    /**
+     * The strength, undivided.
+     */
+    lw_pressure value;
+    /**
+     * What it is divided by; 1 leaves it whole.
+     */
+    double factor;
+    /**
+     * Where both were read; not empty.
+     */
+    const char *source;
+} lw_strength;
+
+/**
+ * What is believed about springback before any trial. Set size to sizeof(lw_prior). Spreads and scatter are one standard
+ * deviation each, above zero.
+ */
+typedef struct {
+    /**
+     * sizeof(lw_prior).
+     */
+    size_t size;
+    /**
+     * Expected constant part.
+     */
+    lw_angle constant;
+    /**
+     * How far off it may be.
+     */
+    lw_angle constant_spread;
+    /**
+     * Expected proportional part, a plain ratio.
+     */
+    double proportional;
+    /**
+     * How far off it may be.
+     */
+    double proportional_spread;
+    /**
+     * Scatter of one bend.
+     */
+    lw_angle scatter;
+    /**
+     * Number of bends that the scatter is believed like; at least 1.
+     */
+    size_t worth;
+} lw_prior;
 
 /**
  * A flare tool. Set size to sizeof(lw_flare_tool), and state both net_shortening and cut_spare: a struct filled with
@@ -547,6 +674,11 @@ lw_angle lw_deg(double value_deg);
 lw_angle lw_rad(double value_rad);
 
 /**
+ * A pressure or stress of so many megapascals.
+ */
+lw_pressure lw_mpa(double value_mpa);
+
+/**
  * A length that is not known or was not measured (NaN inside). Only where a comment allows it is it understood;
  * everywhere else it is refused with LW_NOT_A_NUMBER.
  */
@@ -571,6 +703,21 @@ lw_status lw_length_read(const char *text,
  */
 lw_status lw_angle_read(const char *text,
                         lw_angle *angle);
+
+/**
+ * Reads a pressure or a stress as people write it: "205 GPa", "240 N/mm2", "130 bar", "1900 psi", "30 ksi". Case does not
+ * count, but for "mPa", a thousandth of a pascal, which is refused. A number without a unit is refused.
+ *
+ * Errors: as lw_length_read, LW_WRONG_KIND for a length or an angle.
+ */
+lw_status lw_pressure_read(const char *text,
+                           lw_pressure *pressure);
+
+/**
+ * A pressure that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
+ * refused with LW_NOT_A_NUMBER.
+ */
+lw_pressure lw_unknown_pressure(void);
 
 /**
  * An angle that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
@@ -603,38 +750,7 @@ lw_status lw_length_text(lw_length length, char *buf, size_t cap, size_t *need);
 lw_status lw_angle_text(lw_angle angle, char *buf, size_t cap, size_t *need);
 
 /**
- * A pressure or stress of so many megapascals.
- */
-lw_pressure lw_mpa(double value_mpa);
-
-/**
- * A pressure or stress of so many bar, 0.1 MPa each.
- */
-lw_pressure lw_bar(double value_bar);
-
-/**
- * A pressure or stress of so many pounds per square inch.
- */
-lw_pressure lw_psi(double value_psi);
-
-/**
- * A pressure or stress that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else
- * it is refused with LW_NOT_A_NUMBER.
- */
-lw_pressure lw_unknown_pressure(void);
-
-/**
- * Reads a pressure or stress as people write it: "290 MPa", "150 bar", "2200 psi", "25 ksi", "207 GPa", "5 kPa",
- * "200 N/mm2". A number without a unit is refused, and so is mPa, a thousandth of a pascal. The range is checked where
- * the pressure is used.
- *
- * Errors: as lw_length_read; LW_WRONG_KIND for a length or an angle, LW_OUT_OF_RANGE beyond what a number can hold.
- */
-lw_status lw_pressure_read(const char *text,
-                           lw_pressure *pressure);
-
-/**
- * A pressure or stress with every digit of its megapascals: lw_pressure_read gives the same bits back.
+ * A pressure with every digit: lw_pressure_read gives the same bits back.
  */
 lw_status lw_pressure_text(lw_pressure pressure, char *buf, size_t cap, size_t *need);
 
@@ -661,6 +777,385 @@ lw_status lw_bend_tangent_length(lw_length radius, lw_angle angle, lw_length *ta
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NO_CORNER at 180 degrees and above.
  */
 lw_status lw_bend_gain(lw_length radius, lw_angle angle, lw_length *gain);
+
+/**
+ * A straight cylinder of a tube's nominal size. Free it with lw_cylinder_free.
+ */
+lw_status lw_cylinder_new(const lw_tube *tube, lw_cylinder **cylinder);
+
+/**
+ * Puts a cylinder at its worst size: the diameter larger by od_plus, the wall thinner by wall_minus. Wall that was lost to
+ * corrosion or filing can be counted in.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where no wall is left.
+ */
+lw_status lw_cylinder_set_tolerances(lw_cylinder *cylinder,
+                                     lw_length od_plus,
+                                     lw_length wall_minus);
+
+/**
+ * Bends a cylinder to a centerline radius, with the neutral axis on the centerline.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius so small that the thickened inside would fill the bore.
+ */
+lw_status lw_cylinder_set_bend(lw_cylinder *cylinder,
+                               lw_length radius);
+
+/**
+ * Moves the neutral axis of the bend inward, which thins the outside further.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_FIELD_MISSING for a straight cylinder.
+ */
+lw_status lw_cylinder_set_neutral_shift(lw_cylinder *cylinder, lw_length shift);
+
+/**
+ * The pressure at which the worst place of the ideal cylinder meets the caller's strength divided by the caller's factor,
+ * by a theory ("Barlow", "Boardman", "Lame", "Tresca" or "von Mises"), and the wall at that place. It is no pressure that
+ * a line may be used at: lw_ideal_cylinder_excludes says what it leaves out.
+ *
+ * Errors: LW_STRUCT_SIZE, LW_UNKNOWN_NAME, LW_FIELD_MISSING for an empty source, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_ideal_cylinder_pressure(const lw_cylinder *cylinder,
+                                     const char *theory,
+                                     const lw_strength *strength,
+                                     lw_pressure *pressure,
+                                     lw_length *wall);
+
+/**
+ * The same in words: the pressure, the theory, the caller's strength, factor and source, and what it leaves out.
+ *
+ * Errors: as lw_ideal_cylinder_pressure.
+ */
+lw_status lw_ideal_cylinder_pressure_text(const lw_cylinder *cylinder,
+                                          const char *theory,
+                                          const lw_strength *strength,
+                                          char *buf,
+                                          size_t cap,
+                                          size_t *need);
+
+/**
+ * Where around the bend that worst place is: "extrados", "intrados" or "side"; "straight" for a straight cylinder.
+ *
+ * Errors: as lw_ideal_cylinder_pressure.
+ */
+lw_status lw_ideal_cylinder_place(const lw_cylinder *cylinder,
+                                  const char *theory,
+                                  const lw_strength *strength,
+                                  char *buf,
+                                  size_t cap,
+                                  size_t *need);
+
+/**
+ * What an ideal cylinder's pressure leaves out.
+ */
+lw_status lw_ideal_cylinder_excludes(char *buf, size_t cap, size_t *need);
+
+/**
+ * Stress at a pressure, at the worst place: the hoop stress for Barlow, Boardman and Lame, the strength that the whole
+ * wall would need for Tresca and von Mises.
+ *
+ * Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_cylinder_stress(const lw_cylinder *cylinder,
+                             const char *theory,
+                             lw_pressure pressure,
+                             lw_pressure *stress);
+
+/**
+ * How often the stress at a pressure goes into the caller's strength, and whether that is as often as the caller's factor
+ * asks (1 or 0). It speaks of the ideal cylinder, not of a line: see lw_ideal_cylinder_excludes.
+ *
+ * Errors: as lw_ideal_cylinder_pressure, LW_OUT_OF_RANGE also for no pressure at all.
+ */
+lw_status lw_ideal_cylinder_margin(const lw_cylinder *cylinder,
+                                   const char *theory,
+                                   lw_pressure pressure,
+                                   const lw_strength *strength,
+                                   double *found,
+                                   int32_t *is_reached);
+
+/**
+ * Frees a cylinder. NULL is allowed.
+ */
+void lw_cylinder_free(lw_cylinder *cylinder);
+
+/**
+ * Stress in a bend as a multiple of the straight tube's, by the shape alone: the factor I of ASME B31.3 paragraph 304.2.1.
+ *
+ * Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_bend_shell_factor(lw_length od,
+                               lw_length radius,
+                               const char *place,
+                               double *factor);
+
+/**
+ * The same by the shape and by what bending does to a thin wall under an assumption.
+ *
+ * Errors: as lw_bend_shell_factor.
+ */
+lw_status lw_bend_factor_after_bending(lw_length od,
+                                       lw_length radius,
+                                       const char *place,
+                                       const char *thinning,
+                                       double *factor);
+
+/**
+ * Wall at a place of a bend by the form of ASME B31.3 paragraph 304.2.1, with the caller's divided strength and the
+ * caller's Y; without any allowance, and without what lw_ideal_cylinder_excludes lists. "side" is the straight.
+ *
+ * Errors: as lw_ideal_cylinder_pressure.
+ */
+lw_status lw_bend_ideal_wall(lw_length od,
+                             lw_length radius,
+                             const char *place,
+                             lw_pressure pressure,
+                             const lw_strength *strength,
+                             double y,
+                             lw_length *wall);
+
+/**
+ * Peak hoop stress of a slightly oval tube under pressure as a multiple of the round one's; out_of_round is the largest
+ * less the smallest diameter. An elastic peak: it matters for fatigue and hardly for bursting.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_ovality_amplification(const lw_tube *tube,
+                                   lw_length out_of_round,
+                                   lw_pressure pressure,
+                                   lw_pressure modulus,
+                                   double poisson,
+                                   double *factor);
+
+/**
+ * The number of smallest radii that public texts give for a tube diameter.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_radius_rule_count(lw_length od, size_t *count);
+
+/**
+ * What a smallest radius is said of. Errors: as lw_radius_rule_count, LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_radius_rule_scope(lw_length od, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The smallest centerline radius of a rule. Errors: as lw_radius_rule_scope.
+ */
+lw_status lw_radius_rule_least(lw_length od, size_t index, lw_length *least);
+
+/**
+ * Where it was read, and how that was checked. Errors: as lw_radius_rule_scope.
+ */
+lw_status lw_radius_rule_source(lw_length od, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The number of limits of flattening, ovality and wrinkles that public texts give.
+ */
+lw_status lw_section_limit_count(size_t *count);
+
+/**
+ * What is limited: "flattening" (at least), "ovality" or "wrinkle" (at most). Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_section_limit_measure(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * What a limit is said of. Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_section_limit_scope(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The limit, a plain share. Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_section_limit_value(size_t index, double *limit);
+
+/**
+ * Where it was read, and how that was checked. Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_section_limit_source(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The number of rows of wall to have before bending.
+ */
+lw_status lw_wall_reserve_count(size_t *count);
+
+/**
+ * Wall to have before bending as a multiple of the wall that is needed, for a centerline radius in diameters; for pipe.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_wall_reserve(size_t index,
+                          double *radius_in_diameters,
+                          double *multiple);
+
+/**
+ * Where it was read, and how that was checked. Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_wall_reserve_source(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The number of tolerances of size that public texts give for a tube diameter; 0 where none was seen.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_size_tolerance_count(lw_length od, size_t *count);
+
+/**
+ * What a tolerance is said of. Errors: as lw_size_tolerance_count, LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_size_tolerance_scope(lw_length od, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The wall that a tolerance is said of, by how much it may be off either way, and the same of the outside diameter, which
+ * is lw_unknown_length() where the text was not seen to say. Errors: as lw_size_tolerance_scope.
+ */
+lw_status lw_size_tolerance(lw_length od,
+                            size_t index,
+                            lw_length *wall,
+                            lw_length *wall_plus_minus,
+                            lw_length *od_plus_minus);
+
+/**
+ * Where it was read, and how that was checked. Errors: as lw_size_tolerance_scope.
+ */
+lw_status lw_size_tolerance_source(lw_length od, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * A section by its flattening: smallest diameter as a share of the tube's, 1 = round. It flattens with its "perimeter
+ * kept", as in free bending, or with its "sides held", as in the groove of a former. Free it with lw_section_free.
+ *
+ * Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where no bore is left.
+ */
+lw_status lw_section_of_flattening(const lw_tube *tube,
+                                   double flattening,
+                                   const char *kinematics,
+                                   lw_section **section);
+
+/**
+ * A section by its ovality: largest less smallest diameter, as a share of the tube's nominal one, 0 = round. Otherwise as
+ * lw_section_of_flattening.
+ */
+lw_status lw_section_of_ovality(const lw_tube *tube,
+                                double ovality,
+                                const char *kinematics,
+                                lw_section **section);
+
+/**
+ * Largest outside diameter.
+ */
+lw_status lw_section_largest(const lw_section *section, lw_length *largest);
+
+/**
+ * Smallest outside diameter.
+ */
+lw_status lw_section_smallest(const lw_section *section, lw_length *smallest);
+
+/**
+ * (Dmax - Dmin) / Dnom.
+ */
+lw_status lw_section_ovality(const lw_section *section, double *ovality);
+
+/**
+ * Dmin / D.
+ */
+lw_status lw_section_flattening(const lw_section *section, double *flattening);
+
+/**
+ * Bore left, in square millimeters.
+ */
+lw_status lw_section_bore_area_mm2(const lw_section *section, double *bore_area_mm2);
+
+/**
+ * Bore lost as a share of the round tube's.
+ */
+lw_status lw_section_bore_loss(const lw_section *section, double *bore_loss);
+
+/**
+ * Frees a section. NULL is allowed.
+ */
+void lw_section_free(lw_section *section);
+
+/**
+ * A tube bent to a centerline radius, the neutral axis on the centerline. Free it with lw_bent_wall_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius of no more than half the tube.
+ */
+lw_status lw_bent_wall_new(const lw_tube *tube, lw_length radius, lw_bent_wall **bent);
+
+/**
+ * Moves the neutral axis toward the inside of the bend; a negative shift moves it outward.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where it would leave the tube.
+ */
+lw_status lw_bent_wall_set_neutral_shift(lw_bent_wall *bent, lw_length shift);
+
+/**
+ * Moves the neutral axis to where a thin, perfectly plastic tube has it without any pull along it.
+ */
+lw_status lw_bent_wall_set_plastic_neutral_axis(lw_bent_wall *bent);
+
+/**
+ * By how much the neutral axis lies inside the centerline.
+ */
+lw_status lw_bent_wall_neutral_shift(const lw_bent_wall *bent, lw_length *shift);
+
+/**
+ * Wall at a place ("extrados", "intrados" or "side") under an assumption ("plane strain" or "uniaxial").
+ *
+ * Errors: LW_UNKNOWN_NAME.
+ */
+lw_status lw_bent_wall_at(const lw_bent_wall *bent, const char *place, const char *thinning, lw_length *wall);
+
+/**
+ * Smallest and largest wall at a place over both assumptions.
+ *
+ * Errors: LW_UNKNOWN_NAME.
+ */
+lw_status lw_bent_wall_range(const lw_bent_wall *bent, const char *place, lw_length *least, lw_length *most);
+
+/**
+ * Stretch of the outermost surface, 0.1 for a tenth; to be held against what the metal takes before it breaks.
+ */
+lw_status lw_bent_wall_outer_stretch(const lw_bent_wall *bent,
+                                     double *stretch);
+
+/**
+ * The compression inside the bend, and the one at which a free, thin cylinder of this wall begins to wrinkle, for a metal of
+ * a hardening exponent; both plain shares. The criterion holds for walls up to a tenth of their radius; for a thicker one
+ * critical is what one of a tenth bears, and it bears that at least.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE for the exponent.
+ */
+lw_status lw_bent_wall_free_wrinkling(const lw_bent_wall *bent,
+                                      double hardening_exponent,
+                                      double *compression,
+                                      double *critical);
+
+/**
+ * Whether the inside of the bend would wrinkle or kink unless a groove that fits, or a mandrel, holds it. That it needs one
+ * is no verdict on a bend that has one. Not compared with bends.
+ *
+ * Errors: as lw_bent_wall_free_wrinkling; LW_NOT_KNOWN where the criterion does not say, as for nearly all brake tube.
+ */
+lw_status lw_bent_wall_needs_groove(const lw_bent_wall *bent,
+                                    double hardening_exponent,
+                                    int32_t *needs_groove);
+
+/**
+ * The same in a sentence, with the reason where it is not known.
+ *
+ * Errors: as lw_bent_wall_free_wrinkling.
+ */
+lw_status lw_bent_wall_wrinkling_words(const lw_bent_wall *bent,
+                                       double hardening_exponent,
+                                       char *buf,
+                                       size_t cap,
+                                       size_t *need);
+
+/**
+ * Frees a bent wall. NULL is allowed.
+ */
+void lw_bent_wall_free(lw_bent_wall *bent);
 
 /**
  * A round tube by outside diameter, wall and the name of its material: "low-carbon steel", "copper-nickel",
@@ -713,6 +1208,163 @@ lw_status lw_tube_mass_g(const lw_tube *tube, lw_length length, double *mass_g);
  * Frees a tube. NULL is allowed.
  */
 void lw_tube_free(lw_tube *tube);
+
+/**
+ * The number of tube materials that the library knows.
+ */
+lw_status lw_material_count(size_t *count);
+
+/**
+ * The name of a tube material: "low-carbon steel", "copper-nickel" and so on.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_material_name(size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * The number of conditions of a material that strengths are known for.
+ *
+ * Errors: LW_UNKNOWN_NAME.
+ */
+lw_status lw_material_condition_count(const char *material, size_t *count);
+
+/**
+ * A condition of a material that strengths are known for: "annealed", "half hard" and so on.
+ *
+ * Errors: LW_UNKNOWN_NAME, LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_material_condition(const char *material, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * What is known of a tube material; strengths only where `condition` is not NULL, and they are what a standard asks for
+ * at least, not what a tube has. Free it with lw_properties_free.
+ *
+ * Errors: LW_UNKNOWN_NAME for the material, and for a condition that no figures are known for.
+ */
+lw_status lw_material_properties(const char *material,
+                                 const char *condition,
+                                 lw_properties **properties);
+
+/**
+ * A metal of which nothing is known yet but what it is called. Free it with lw_properties_free.
+ */
+lw_status lw_properties_new(const char *name, lw_properties **properties);
+
+/**
+ * Sets the mass per volume, with where it was read.
+ *
+ * Errors: LW_FIELD_MISSING for an empty source, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_properties_set_density(lw_properties *properties, double density_kg_per_m3, const char *source);
+
+/**
+ * Sets the elastic modulus, with where it was read. Errors: as lw_properties_set_density.
+ */
+lw_status lw_properties_set_modulus(lw_properties *properties, lw_pressure modulus, const char *source);
+
+/**
+ * Sets Poisson's ratio, with where it was read. Errors: as lw_properties_set_density.
+ */
+lw_status lw_properties_set_poisson(lw_properties *properties, double poisson, const char *source);
+
+/**
+ * Sets the yield strength, with where it was read. Errors: as lw_properties_set_density.
+ */
+lw_status lw_properties_set_yield_strength(lw_properties *properties,
+                                           lw_pressure yield_strength,
+                                           const char *source);
+
+/**
+ * Sets the tensile strength, with where it was read. Errors: as lw_properties_set_density.
+ */
+lw_status lw_properties_set_tensile_strength(lw_properties *properties,
+                                             lw_pressure tensile_strength,
+                                             const char *source);
+
+/**
+ * Sets the elongation at break as a share, with where it was read. Errors: as lw_properties_set_density.
+ */
+lw_status lw_properties_set_elongation(lw_properties *properties, double elongation, const char *source);
+
+/**
+ * Sets the law of hardening, true stress = strength_coefficient x true strain ^ hardening_exponent, with where it was
+ * read. Errors: as lw_properties_set_density.
+ */
+lw_status lw_properties_set_hardening(lw_properties *properties,
+                                      lw_pressure strength_coefficient,
+                                      double hardening_exponent,
+                                      const char *source);
+
+/**
+ * Sets the growth in length per kelvin as a share, with where it was read. Errors: as lw_properties_set_density.
+ */
+lw_status lw_properties_set_expansion(lw_properties *properties,
+                                      double expansion_per_k,
+                                      const char *source);
+
+/**
+ * The metal's name.
+ */
+lw_status lw_properties_name(const lw_properties *properties, char *buf, size_t cap, size_t *need);
+
+/**
+ * Mass per volume. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_properties_density(const lw_properties *properties, double *density_kg_per_m3);
+
+/**
+ * Elastic modulus. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_properties_modulus(const lw_properties *properties, lw_pressure *modulus);
+
+/**
+ * Poisson's ratio. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_properties_poisson(const lw_properties *properties, double *poisson);
+
+/**
+ * Yield strength: of a standard the least that it asks for. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_properties_yield_strength(const lw_properties *properties, lw_pressure *yield_strength);
+
+/**
+ * Tensile strength: of a standard the least that it asks for. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_properties_tensile_strength(const lw_properties *properties, lw_pressure *tensile_strength);
+
+/**
+ * Elongation at break as a share. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_properties_elongation(const lw_properties *properties, double *elongation);
+
+/**
+ * Law of hardening; see lw_properties_set_hardening. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_properties_hardening(const lw_properties *properties,
+                                  lw_pressure *strength_coefficient,
+                                  double *hardening_exponent);
+
+/**
+ * Growth in length per kelvin as a share. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_properties_expansion(const lw_properties *properties, double *expansion_per_k);
+
+/**
+ * Where a figure was read, and how that was checked. `figure` is the name of its getter after lw_properties_, such as
+ * "yield_strength".
+ *
+ * Errors: LW_NOT_KNOWN where the figure is not, LW_UNKNOWN_NAME.
+ */
+lw_status lw_properties_source(const lw_properties *properties,
+                               const char *figure,
+                               char *buf,
+                               size_t cap,
+                               size_t *need);
+
+/**
+ * Frees what is known of a metal. NULL is allowed.
+ */
+void lw_properties_free(lw_properties *properties);
 
 /**
  * Reads a thread as people write it ("M 10 x 1,0", "7/16 - 24 UNS") and gives its designation in its one spelling
@@ -1774,6 +2426,237 @@ lw_status lw_hexagon_checked(size_t index, char *buf, size_t cap, size_t *need);
 lw_status lw_hexagon_source(size_t index, char *buf, size_t cap, size_t *need);
 
 /**
+ * A tube full of fluid, with what is known of its metal, and its ends along the axis "closed" (free to move, the wall
+ * carries the pressure on them), "open" (sliding in seals) or "fixed". Free it with lw_filled_tube_free.
+ *
+ * Errors: LW_NOT_KNOWN where the metal's modulus or Poisson's ratio or the fluid's bulk modulus is missing,
+ * LW_UNKNOWN_NAME for the ends.
+ */
+lw_status lw_filled_tube_new(const lw_tube *tube,
+                             const lw_properties *metal,
+                             const char *ends,
+                             const lw_fluid *fluid,
+                             lw_filled_tube **filled);
+
+/**
+ * Share of its bore that the wall alone gains per megapascal.
+ */
+lw_status lw_filled_tube_wall_compliance_per_mpa(const lw_filled_tube *filled, double *compliance_per_mpa);
+
+/**
+ * Share of its bore that wall and fluid together take per megapascal.
+ */
+lw_status lw_filled_tube_compliance_per_mpa(const lw_filled_tube *filled, double *compliance_per_mpa);
+
+/**
+ * Bulk modulus that the fluid seems to have in this tube.
+ */
+lw_status lw_filled_tube_effective_bulk_modulus(const lw_filled_tube *filled, lw_pressure *bulk_modulus);
+
+/**
+ * Fluid to be pressed into a length of it to raise its pressure, in milliliters.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_filled_tube_volume_to_raise_ml(const lw_filled_tube *filled,
+                                            lw_length length,
+                                            lw_pressure pressure,
+                                            double *volume_ml);
+
+/**
+ * By how much the pressure of a shut-off, full length rises when it is warmed throughout; negative when it cools.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a fluid without a thermal expansion.
+ */
+lw_status lw_filled_tube_pressure_of_warming(const lw_filled_tube *filled,
+                                             double warming_k,
+                                             double wall_expansion_per_k,
+                                             lw_pressure *rise);
+
+/**
+ * Speed of a pressure wave along it, in meters per second.
+ *
+ * Errors: LW_NOT_KNOWN for a fluid without a density.
+ */
+lw_status lw_filled_tube_wave_speed_m_per_s(const lw_filled_tube *filled, double *speed_m_per_s);
+
+/**
+ * Frees a tube full of fluid. NULL is allowed.
+ */
+void lw_filled_tube_free(lw_filled_tube *filled);
+
+/**
+ * A fluid of which nothing is known yet but what it is called. Free it with lw_fluid_free.
+ */
+lw_status lw_fluid_new(const char *name, lw_fluid **fluid);
+
+/**
+ * Brake fluid on glycol, by what could be found: most of it from memory, as lw_fluid_source says. Free it with
+ * lw_fluid_free.
+ */
+lw_status lw_fluid_glycol(lw_fluid **fluid);
+
+/**
+ * Sets the mass per volume, with where it was read.
+ *
+ * Errors: LW_FIELD_MISSING for an empty source, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_fluid_set_density(lw_fluid *fluid, double density_kg_per_m3, const char *source);
+
+/**
+ * Sets the bulk modulus, with where it was read. Errors: as lw_fluid_set_density.
+ */
+lw_status lw_fluid_set_bulk_modulus(lw_fluid *fluid, lw_pressure bulk_modulus, const char *source);
+
+/**
+ * Sets the growth in volume per kelvin as a share, with where it was read. Errors: as lw_fluid_set_density.
+ */
+lw_status lw_fluid_set_expansion(lw_fluid *fluid, double expansion_per_k, const char *source);
+
+/**
+ * The fluid's name.
+ */
+lw_status lw_fluid_name(const lw_fluid *fluid, char *buf, size_t cap, size_t *need);
+
+/**
+ * Mass per volume. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_fluid_density(const lw_fluid *fluid, double *density_kg_per_m3);
+
+/**
+ * Bulk modulus. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_fluid_bulk_modulus(const lw_fluid *fluid, lw_pressure *bulk_modulus);
+
+/**
+ * Growth in volume per kelvin as a share. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_fluid_expansion(const lw_fluid *fluid, double *expansion_per_k);
+
+/**
+ * Where a figure was read, and how that was checked: "density", "bulk_modulus" or "expansion".
+ *
+ * Errors: LW_NOT_KNOWN where the figure is not, LW_UNKNOWN_NAME.
+ */
+lw_status lw_fluid_source(const lw_fluid *fluid, const char *figure, char *buf, size_t cap, size_t *need);
+
+/**
+ * Frees a fluid. NULL is allowed.
+ */
+void lw_fluid_free(lw_fluid *fluid);
+
+/**
+ * A volume in milliliters and the fluid in it. Free it with lw_hold_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a fluid without a bulk modulus.
+ */
+lw_status lw_hold_new(double volume_ml, const lw_fluid *fluid, lw_hold **hold);
+
+/**
+ * The volume by which the fluid grows when it is warmed, in milliliters; negative when it cools. A leak smaller than this,
+ * for the doubt in the temperature, cannot be told from weather: the blind spot of the test.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a fluid without a thermal expansion.
+ */
+lw_status lw_hold_volume_of_temperature_ml(const lw_hold *hold,
+                                           double warming_k,
+                                           double *volume_ml);
+
+/**
+ * By how much warming raises the pressure of the ideal rigid volume. Errors: as lw_hold_volume_of_temperature_ml.
+ */
+lw_status lw_hold_ideal_rigid_warming(const lw_hold *hold,
+                                      double warming_k,
+                                      lw_pressure *rise);
+
+/**
+ * By how much a loss, in milliliters, lowers the pressure of the ideal rigid volume. What is not rigid lowers it less.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_hold_ideal_rigid_pressure(const lw_hold *hold,
+                                       double lost_ml,
+                                       lw_pressure *fall);
+
+/**
+ * The loss that lowers the pressure of the ideal rigid volume by as much as can just be read off the gauge, in
+ * milliliters. Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_hold_ideal_rigid_loss_ml(const lw_hold *hold,
+                                      lw_pressure fall,
+                                      double *lost_ml);
+
+/**
+ * Frees a hold. NULL is allowed.
+ */
+void lw_hold_free(lw_hold *hold);
+
+/**
+ * A tube with what is known of its metal, and of the fluid in it; empty where `fluid` is NULL. Free it with lw_span_free.
+ *
+ * Errors: LW_NOT_KNOWN where the metal's modulus or one of the densities is missing.
+ */
+lw_status lw_span_new(const lw_tube *tube,
+                      const lw_properties *metal,
+                      const lw_fluid *fluid,
+                      lw_span **span);
+
+/**
+ * Mass of a length with the fluid in it, in grams. Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_span_mass_g(const lw_span *span, lw_length length, double *mass_g);
+
+/**
+ * First bending frequency of a span, in hertz; its clips are "pinned" (let it tilt), "clamped" or "clamped-pinned".
+ *
+ * Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_span_first_frequency_hz(const lw_span *span,
+                                     lw_length length,
+                                     const char *ends,
+                                     double *frequency_hz);
+
+/**
+ * The span whose first frequency is the wanted one; clips nearer than that raise it.
+ *
+ * Errors: as lw_span_first_frequency_hz, LW_OUT_OF_RANGE also for a span that no clips are set at.
+ */
+lw_status lw_span_length_for(const lw_span *span, double wanted_hz, const char *ends, lw_length *length);
+
+/**
+ * Frees a span. NULL is allowed.
+ */
+void lw_span_free(lw_span *span);
+
+/**
+ * The number of distances between clips that public texts give for a tube diameter; 0 where none is known. None is of
+ * brakes.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_handbook_spacing_count(lw_length od,
+                                    size_t *count);
+
+/**
+ * What a distance is said of. Errors: as lw_handbook_spacing_count, LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_handbook_spacing_scope(lw_length od, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
+ * Smallest and largest distance of a row; the smallest is lw_unknown_length() where the row gives only one. Errors: as
+ * lw_handbook_spacing_scope.
+ */
+lw_status lw_handbook_spacing(lw_length od,
+                              size_t index,
+                              lw_length *from,
+                              lw_length *most);
+
+/**
+ * Where it was read, and how that was checked. Errors: as lw_handbook_spacing_scope.
+ */
+lw_status lw_handbook_spacing_source(lw_length od, size_t index, char *buf, size_t cap, size_t *need);
+
+/**
  * Words for a whole quarter turn, seen along the direction of work: "quarter turn clockwise", "flip over".
  *
  * Errors: LW_NOT_KNOWN for other turns, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
@@ -2036,9 +2919,336 @@ lw_status lw_springback_constant(const lw_springback *springback, lw_angle *cons
 lw_status lw_springback_proportional(const lw_springback *springback, double *proportional);
 
 /**
+ * What it rests on: "given", "trials", "mechanics" or "blend".
+ */
+lw_status lw_springback_basis(const lw_springback *springback, char *buf, size_t cap, size_t *need);
+
+/**
  * Frees a springback. NULL is allowed.
  */
 void lw_springback_free(lw_springback *springback);
+
+/**
+ * The record of n trial bends of a tube on a former, by its name in the workshop, made on a day as year-month-day
+ * ("2026-05-14"); `revision` names this state of the record. Free it with lw_calibration_free.
+ *
+ * Errors: LW_FIELD_MISSING for an empty former or revision, LW_UNREADABLE for the date, LW_TRIALS_UNUSABLE for a trial
+ * that sprang forward, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_calibration_new(const lw_angle *set,
+                             const lw_angle *got,
+                             size_t n,
+                             const lw_tube *tube,
+                             const char *former,
+                             const char *date,
+                             const char *revision,
+                             lw_calibration **calibration);
+
+/**
+ * The springback of its trials, with this record in it. Free it with lw_springback_free.
+ *
+ * Errors: as lw_springback_from_trials.
+ */
+lw_status lw_calibration_springback(const lw_calibration *calibration, lw_springback **springback);
+
+/**
+ * Whether a tube is of the size and the material of the trials: 1 or 0.
+ */
+lw_status lw_calibration_is_for(const lw_calibration *calibration, const lw_tube *tube, int32_t *is_for);
+
+/**
+ * Adds the record of its trials to a springback that was fitted to them in another way, such as with a prior.
+ *
+ * Errors: LW_FIELDS_CONFLICT where the record has other trials.
+ */
+lw_status lw_springback_set_calibration(lw_springback *springback, const lw_calibration *calibration);
+
+/**
+ * The record of a springback's trials in one line, empty where there is none: tube, former, date, revision.
+ */
+lw_status lw_springback_calibration_text(const lw_springback *springback,
+                                         char *buf,
+                                         size_t cap,
+                                         size_t *need);
+
+/**
+ * Frees a record. NULL is allowed.
+ */
+void lw_calibration_free(lw_calibration *calibration);
+
+/**
+ * The line through n trial bends, at least two at clearly different angles; see lw_springback_from_trials. Free it with
+ * lw_trial_fit_free.
+ *
+ * Errors: LW_TRIALS_UNUSABLE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_trial_fit_new(const lw_angle *set,
+                           const lw_angle *got,
+                           size_t n,
+                           lw_trial_fit **fit);
+
+/**
+ * A belief and n trial bends, none will do, weighed against each other by how sure each is. Free it with
+ * lw_trial_fit_free.
+ *
+ * Errors: LW_STRUCT_SIZE, LW_TRIALS_UNUSABLE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_trial_fit_with_prior(const lw_prior *prior,
+                                  const lw_angle *set,
+                                  const lw_angle *got,
+                                  size_t n,
+                                  lw_trial_fit **fit);
+
+/**
+ * The springback, for a bench. Free it with lw_springback_free.
+ *
+ * Errors: LW_OUT_OF_RANGE where the line is no springback.
+ */
+lw_status lw_trial_fit_springback(const lw_trial_fit *fit, lw_springback **springback);
+
+/**
+ * Scatter of one bend, one standard deviation.
+ *
+ * Errors: LW_NOT_KNOWN for two trials without a prior, which lie on any line.
+ */
+lw_status lw_trial_fit_scatter(const lw_trial_fit *fit, lw_angle *scatter);
+
+/**
+ * Standard errors of the constant and of the proportional part.
+ *
+ * Errors: LW_NOT_KNOWN for two trials without a prior.
+ */
+lw_status lw_trial_fit_standard_errors(const lw_trial_fit *fit, lw_angle *constant, double *proportional);
+
+/**
+ * Interval of the constant part at a chance such as 0.95.
+ *
+ * Errors: LW_NOT_KNOWN for two trials without a prior, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE for the chance.
+ */
+lw_status lw_trial_fit_constant_interval(const lw_trial_fit *fit,
+                                         double chance,
+                                         lw_angle *low,
+                                         lw_angle *high);
+
+/**
+ * Interval of the proportional part at a chance. Errors: as lw_trial_fit_constant_interval.
+ */
+lw_status lw_trial_fit_proportional_interval(const lw_trial_fit *fit,
+                                             double chance,
+                                             double *low,
+                                             double *high);
+
+/**
+ * Interval of the right setting for a wanted angle at a chance (Fieller's).
+ *
+ * Errors: LW_NOT_KNOWN for two trials without a prior, and where the trials say so little that it has no end;
+ * LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_trial_fit_setting_interval(const lw_trial_fit *fit,
+                                        lw_angle wanted,
+                                        double chance,
+                                        lw_angle *low,
+                                        lw_angle *high);
+
+/**
+ * How far the next bend at a setting may land from what the line says, either way, at a chance.
+ *
+ * Errors: LW_NOT_KNOWN for two trials without a prior, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_trial_fit_next_bend(const lw_trial_fit *fit,
+                                 lw_angle setting,
+                                 double chance,
+                                 lw_angle *half_width);
+
+/**
+ * Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_trial_fit_weight_of_trials(const lw_trial_fit *fit, lw_angle setting, double *weight);
+
+/**
+ * The trial that does not belong to the others: `number` counts from 1, and is 0 where none stands out, where there are
+ * fewer than five, and with a prior.
+ */
+lw_status lw_trial_fit_outlier(const lw_trial_fit *fit,
+                               size_t *number);
+
+/**
+ * Whether the trials bend away from a straight line: 1 or 0.
+ *
+ * Errors: LW_NOT_KNOWN for fewer than five trials at three or more angles, and with a prior.
+ */
+lw_status lw_trial_fit_is_bent(const lw_trial_fit *fit, int32_t *is_bent);
+
+/**
+ * Degrees of freedom of the intervals.
+ */
+lw_status lw_trial_fit_degrees_of_freedom(const lw_trial_fit *fit, size_t *degrees_of_freedom);
+
+/**
+ * The fewest further bends, from angles that can be tried, after which the setting of every wanted angle is known to
+ * half_width at a chance; at most twelve. Fills `angles` with the angles to set, in rising order; none where nothing more
+ * is needed. `reaches` is the half width then, and is_enough is 1 where that is what was asked for.
+ *
+ * Errors: LW_NOT_KNOWN for two trials without a prior, LW_FIELD_MISSING for an empty list, LW_NOT_A_NUMBER,
+ * LW_OUT_OF_RANGE, LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_trial_fit_advice(const lw_trial_fit *fit,
+                              const lw_angle *wanted,
+                              size_t n_wanted,
+                              lw_angle half_width,
+                              double chance,
+                              const lw_angle *candidates,
+                              size_t n_candidates,
+                              lw_angle *angles,
+                              size_t cap,
+                              size_t *need,
+                              lw_angle *reaches,
+                              int32_t *is_enough);
+
+/**
+ * The page of a fit as SVG, for print or a screen: every trial, the line, the band in which the next bend lies at a
+ * chance, and what to bend to for each of n wanted angles, at most 14. `record` may be NULL.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_springback_page(const lw_trial_fit *fit,
+                             const lw_calibration *record,
+                             const lw_angle *wanted,
+                             size_t n,
+                             double chance,
+                             char *buf,
+                             size_t cap,
+                             size_t *need);
+
+/**
+ * Frees a fit. NULL is allowed.
+ */
+void lw_trial_fit_free(lw_trial_fit *fit);
+
+/**
+ * A tube whose wall does not harden: beyond its yield strength the stress stays. Free it with lw_mechanics_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_mechanics_plastic(lw_length od,
+                               lw_length wall,
+                               lw_pressure modulus,
+                               lw_pressure yield_strength,
+                               lw_mechanics **mechanics);
+
+/**
+ * A tube whose wall hardens along a straight line: beyond its yield strength the stress rises with a tangent modulus.
+ * Free it with lw_mechanics_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_mechanics_bilinear(lw_length od,
+                                lw_length wall,
+                                lw_pressure modulus,
+                                lw_pressure yield_strength,
+                                lw_pressure tangent_modulus,
+                                lw_mechanics **mechanics);
+
+/**
+ * A tube whose wall hardens by a power law: stress = strength_coefficient x strain ^ hardening_exponent where that is
+ * below the elastic line. Free it with lw_mechanics_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_mechanics_power_law(lw_length od,
+                                 lw_length wall,
+                                 lw_pressure modulus,
+                                 lw_pressure strength_coefficient,
+                                 double hardening_exponent,
+                                 lw_mechanics **mechanics);
+
+/**
+ * A tube by its size and what is known of its metal: the power law of hardening where there is one, else no hardening
+ * beyond the yield strength. Free it with lw_mechanics_free.
+ *
+ * Errors: LW_NOT_KNOWN naming what is missing, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_mechanics_of_metal(lw_length od,
+                                lw_length wall,
+                                const lw_properties *metal,
+                                lw_mechanics **mechanics);
+
+/**
+ * The tube held at a centerline radius, as by the groove of a former. Free it with lw_held_bend_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius of no more than half the tube.
+ */
+lw_status lw_mechanics_bend(const lw_mechanics *mechanics, lw_length radius, lw_held_bend **bend);
+
+/**
+ * Least and most setting for a wanted angle while the strength and the modulus of the material are off by shares of
+ * their value, either way.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_mechanics_setting_range(const lw_mechanics *mechanics,
+                                     lw_length radius,
+                                     lw_length arm,
+                                     lw_angle wanted,
+                                     double strength_scatter,
+                                     double modulus_scatter,
+                                     lw_angle *least,
+                                     lw_angle *most);
+
+/**
+ * What mechanics believes before any trial, to be weighed against trials by lw_trial_fit_with_prior: the estimate, spread
+ * as strength and modulus scatter (one standard deviation of each, as shares), and a scatter of one bend that counts like
+ * `worth` bends.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_mechanics_prior(const lw_mechanics *mechanics,
+                             lw_length radius,
+                             lw_length arm,
+                             double strength_scatter,
+                             double modulus_scatter,
+                             lw_angle bend_scatter,
+                             size_t worth,
+                             lw_prior *prior);
+
+/**
+ * Frees a tube of known material data. NULL is allowed.
+ */
+void lw_mechanics_free(lw_mechanics *mechanics);
+
+/**
+ * The bending moment, in newton millimeters.
+ */
+lw_status lw_held_bend_moment_nmm(const lw_held_bend *bend, double *moment_nmm);
+
+/**
+ * Share of the angle that springs back; 1 where the tube never leaves its elastic range.
+ */
+lw_status lw_held_bend_share(const lw_held_bend *bend, double *share);
+
+/**
+ * Centerline radius as formed, after letting go.
+ *
+ * Errors: LW_NOT_KNOWN where nothing of the bend remains.
+ */
+lw_status lw_held_bend_formed_radius(const lw_held_bend *bend, lw_length *formed_radius);
+
+/**
+ * The springback as a line over the set angle, for a tool whose moment falls to zero along an arm; an arm of 0 mm leaves
+ * the constant part out. Free it with lw_springback_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where so much springs back that no setting is credible.
+ */
+lw_status lw_held_bend_springback(const lw_held_bend *bend,
+                                  lw_length arm,
+                                  lw_springback **springback);
+
+/**
+ * Frees a held bend. NULL is allowed.
+ */
+void lw_held_bend_free(lw_held_bend *bend);
 
 /**
  * A bench with one former, which leaves a centerline radius of as_formed after springback and must hold grip of
@@ -2049,6 +3259,17 @@ void lw_springback_free(lw_springback *springback);
 lw_status lw_bench_new(lw_length as_formed,
                        lw_length grip,
                        lw_bench **bench);
+
+/**
+ * A bench whose former is described by the centerline radius of its groove, for a tube whose material data are known: the
+ * radius as formed is computed, and a plan says so. A test piece is better. Free it with lw_bench_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where nothing of the bend would remain.
+ */
+lw_status lw_bench_of_groove(lw_length groove,
+                             lw_length grip,
+                             const lw_mechanics *tube,
+                             lw_bench **bench);
 
 /**
  * Adds the tool for one form of flare. The tool's text and struct are not needed afterward.
@@ -2088,6 +3309,118 @@ lw_status lw_bench_set_revision(lw_bench *bench, const char *revision);
  * Frees a bench. NULL is allowed.
  */
 void lw_bench_free(lw_bench *bench);
+
+/**
+ * An empty list of test pieces. Free it with lw_pieces_free.
+ */
+lw_status lw_pieces_new(lw_pieces **pieces);
+
+/**
+ * Adds a piece of a length before bending, with its n + 1 legs along the centerline, from end to corner, corner to corner,
+ * and corner to end, and the n angles that remained, in order.
+ *
+ * Errors: LW_COUNT_MISMATCH, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_pieces_add(lw_pieces *pieces,
+                        lw_length length,
+                        const lw_length *legs,
+                        size_t n_legs,
+                        const lw_angle *angles,
+                        size_t n_angles);
+
+/**
+ * The same with legs as a square or a tape laid over the outer edges of the tube measures them, to the outer corners.
+ *
+ * Errors: as lw_pieces_add, LW_OUT_OF_RANGE also for a leg shorter than what its corners take.
+ */
+lw_status lw_pieces_add_outer(lw_pieces *pieces,
+                              lw_length length,
+                              const lw_length *outer_legs,
+                              size_t n_legs,
+                              const lw_angle *angles,
+                              size_t n_angles,
+                              lw_length od);
+
+/**
+ * Frees a list of test pieces. NULL is allowed.
+ */
+void lw_pieces_free(lw_pieces *pieces);
+
+/**
+ * The fit to the pieces. Free it with lw_piece_fit_free.
+ *
+ * Errors: LW_TRIALS_UNUSABLE for no piece, for legs that give no credible radius, and for a piece whose length is more
+ * than 3 mm off what all say.
+ */
+lw_status lw_piece_fit_new(const lw_pieces *pieces,
+                           lw_piece_fit **fit);
+
+/**
+ * The radius as formed that makes lengths come out: the one for lw_bench_new.
+ */
+lw_status lw_piece_fit_radius(const lw_piece_fit *fit, lw_length *radius);
+
+/**
+ * Its standard error. Errors: LW_NOT_KNOWN for one piece.
+ */
+lw_status lw_piece_fit_radius_error(const lw_piece_fit *fit, lw_length *radius_error);
+
+/**
+ * Scatter of one piece's gain, one standard deviation. Errors: LW_NOT_KNOWN for one piece.
+ */
+lw_status lw_piece_fit_scatter(const lw_piece_fit *fit, lw_length *scatter);
+
+/**
+ * Interval of the radius at a chance such as 0.95.
+ *
+ * Errors: LW_NOT_KNOWN for one piece, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE for the chance.
+ */
+lw_status lw_piece_fit_radius_interval(const lw_piece_fit *fit,
+                                       double chance,
+                                       lw_length *low,
+                                       lw_length *high);
+
+/**
+ * The gain of a bend on this former. Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_piece_fit_gain(const lw_piece_fit *fit, lw_angle angle, lw_length *gain);
+
+/**
+ * Interval of that gain at a chance; one more piece scatters in addition.
+ *
+ * Errors: as lw_piece_fit_radius_interval, LW_OUT_OF_RANGE also for the angle.
+ */
+lw_status lw_piece_fit_gain_interval(const lw_piece_fit *fit,
+                                     lw_angle angle,
+                                     double chance,
+                                     lw_length *low,
+                                     lw_length *high);
+
+/**
+ * Radius of the arcs and stretch as two figures: the share says how much longer an arc is than the tube that went into
+ * it; negative where it is shorter.
+ *
+ * Errors: LW_NOT_KNOWN where the angles of the pieces are too much alike to tell them apart.
+ */
+lw_status lw_piece_fit_stretch(const lw_piece_fit *fit,
+                               lw_length *radius,
+                               double *share);
+
+/**
+ * Interval of the share at a chance (Fieller's). One that holds 0 means that no stretch has been shown.
+ *
+ * Errors: LW_NOT_KNOWN as lw_piece_fit_stretch, for two pieces, and where the pieces say so little that it has no end;
+ * LW_NOT_A_NUMBER, LW_OUT_OF_RANGE for the chance.
+ */
+lw_status lw_piece_fit_stretch_interval(const lw_piece_fit *fit,
+                                        double chance,
+                                        double *low,
+                                        double *high);
+
+/**
+ * Frees a fit to test pieces. NULL is allowed.
+ */
+void lw_piece_fit_free(lw_piece_fit *fit);
 
 /**
  * A nut by its thread ("M10x1", or "unknown"), length over all, bore, and nose ("coned", "flat", "sleeve" or

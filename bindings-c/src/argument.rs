@@ -139,6 +139,19 @@ pub(crate) fn known<T>(figure: Option<T>, what: &str) -> Result<T, Error> {
     figure.ok_or_else(|| refuse(Code::NotKnown, what, Value::Nothing, Value::Nothing))
 }
 
+/// Writes the ends of an interval, if there is one.
+pub(crate) fn interval<T>(
+    low: Option<&mut MaybeUninit<T>>,
+    high: Option<&mut MaybeUninit<T>>,
+    found: impl FnOnce() -> Result<Option<[T; 2]>, Error>,
+) -> Result<(), Error> {
+    let (low, high) = (given_mut(low, "low")?, given_mut(high, "high")?);
+    let [least, most] = known(found()?, "interval")?;
+    low.write(least);
+    high.write(most);
+    Ok(())
+}
+
 /// One of a few constants.
 pub(crate) fn choice<T: Copy>(value: i32, argument: &str, choices: &[(i32, &str, T)]) -> Result<T, Error> {
     choices.iter().find(|(number, ..)| *number == value).map(|(.., choice)| *choice).ok_or_else(|| {

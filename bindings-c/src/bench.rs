@@ -1,8 +1,11 @@
 //! The bench: the tools and habits of one workshop.
 
+pub mod pieces;
+
 use crate::argument::{given, given_mut, options, put, text};
 use crate::call::{call, lw_status};
 use crate::springback::lw_springback;
+use crate::springback::mechanics::lw_mechanics;
 use crate::units::lw_length;
 use linewright::{Bench, Flare, FlareTool, Former};
 use std::ffi::c_char;
@@ -43,6 +46,23 @@ pub extern "C" fn lw_bench_new(
 ) -> lw_status {
     call(|| {
         let former = Former::new(as_formed.into(), grip.into())?;
+        put(bench, "bench", Box::new(lw_bench(Bench::new(former, &[])?)))
+    })
+}
+
+/// A bench whose former is described by the centerline radius of its groove, for a tube whose material data are known: the
+/// radius as formed is computed, and a plan says so. A test piece is better. Free it with lw_bench_free.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where nothing of the bend would remain.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_of_groove(
+    groove: lw_length,
+    grip: lw_length,
+    tube: Option<&lw_mechanics>,
+    bench: Option<&mut MaybeUninit<Box<lw_bench>>>,
+) -> lw_status {
+    call(|| {
+        let former = Former::of_groove(groove.into(), grip.into(), &given(tube, "tube")?.0)?;
         put(bench, "bench", Box::new(lw_bench(Bench::new(former, &[])?)))
     })
 }

@@ -1,5 +1,10 @@
 //! One bend: arc, tangent length and gain.
 
+pub mod pressure;
+pub mod rules;
+pub mod section;
+pub mod wall;
+
 use crate::argument::put;
 use crate::call::{call, lw_status};
 use crate::units::{lw_angle, lw_length};

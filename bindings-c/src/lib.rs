@@ -26,9 +26,13 @@ pub mod bend;
 
 pub mod tube;
 
+pub mod material;
+
 pub mod thread;
 
 pub mod flare;
+
+pub mod hydraulics;
 
 pub mod turn;
 

@@ -1,15 +1,29 @@
 //! Springback: how much further a bend must be taken so that the wanted angle remains.
 
-use crate::argument::{given, list, put};
+pub mod calibration;
+pub mod fit;
+pub mod mechanics;
+
+use crate::argument::{fill_text, given, list, put};
 use crate::call::{call, lw_status};
 use crate::units::lw_angle;
 use linewright::units::ratio;
-use linewright::{Springback, Trial};
+use linewright::{Error, Springback, Trial};
+use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
 /// The springback of one tube on one former.
 #[derive(Debug)]
 pub struct lw_springback(pub(crate) Springback);
+
+/// Trial bends from two arrays.
+///
+/// # Safety
+/// Each pointer is NULL or points to n angles that stay as they are.
+unsafe fn trials(set: *const lw_angle, got: *const lw_angle, n: usize) -> Result<Vec<Trial>, Error> {
+    let (set, got) = unsafe { (list(set, n, "set")?, list(got, n, "got")?) };
+    Ok(set.iter().zip(got).map(|(set, got)| Trial { set: (*set).into(), got: (*got).into() }).collect())
+}
 
 /// A springback whose two parts are known: springback = constant + proportional x set angle, where proportional is a
 /// plain ratio. Free it with lw_springback_free.
@@ -40,9 +54,7 @@ pub unsafe extern "C" fn lw_springback_from_trials(
     springback: Option<&mut MaybeUninit<Box<lw_springback>>>,
 ) -> lw_status {
     call(|| {
-        let (set, got) = unsafe { (list(set, n, "set")?, list(got, n, "got")?) };
-        let trials: Vec<Trial> =
-            set.iter().zip(got).map(|(set, got)| Trial { set: (*set).into(), got: (*got).into() }).collect();
+        let trials = unsafe { trials(set, got, n) }?;
         put(springback, "springback", Box::new(lw_springback(Springback::from_trials(&trials)?)))
     })
 }
@@ -75,6 +87,19 @@ pub extern "C" fn lw_springback_proportional(
     proportional: Option<&mut MaybeUninit<f64>>,
 ) -> lw_status {
     call(|| put(proportional, "proportional", given(springback, "springback")?.0.proportional().value))
+}
+
+/// What it rests on: "given", "trials", "mechanics" or "blend".
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_springback_basis(
+    springback: Option<&lw_springback>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe {
+        fill_text(buf, cap, need, || Ok(given(springback, "springback")?.0.basis().name().to_owned()))
+    })
 }
 
 /// Frees a springback. NULL is allowed.

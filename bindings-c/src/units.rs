@@ -4,9 +4,9 @@ use crate::argument::{fill_text, given_mut, options, put, text};
 use crate::call::{call, lw_status};
 use linewright::Error;
 use linewright::units::{
-    Angle, Length, Notation, Pressure, bar, deg, exact_angle_text, exact_length_text, exact_pressure_text,
-    inch, meter, mm, mpa, psi, rad, read_angle, read_length, read_pressure, read_rotation, read_tolerance,
-    to_deg, to_mm, to_mpa,
+    Angle, Length, Notation, Pressure, deg, exact_angle_text, exact_length_text, exact_pressure_text, inch,
+    meter, mm, mpa, rad, read_angle, read_length, read_pressure, read_rotation, read_tolerance, to_deg,
+    to_mm, to_mpa,
 };
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
@@ -35,6 +35,18 @@ pub struct lw_pressure {
     pub mpa: f64,
 }
 
+impl From<Pressure> for lw_pressure {
+    fn from(pressure: Pressure) -> Self {
+        lw_pressure { mpa: to_mpa(pressure) }
+    }
+}
+
+impl From<lw_pressure> for Pressure {
+    fn from(pressure: lw_pressure) -> Self {
+        mpa(pressure.mpa)
+    }
+}
+
 impl From<Length> for lw_length {
     fn from(length: Length) -> Self {
         lw_length { mm: to_mm(length) }
@@ -56,18 +68,6 @@ impl From<Angle> for lw_angle {
 impl From<lw_angle> for Angle {
     fn from(angle: lw_angle) -> Self {
         deg(angle.deg)
-    }
-}
-
-impl From<Pressure> for lw_pressure {
-    fn from(pressure: Pressure) -> Self {
-        lw_pressure { mpa: to_mpa(pressure) }
-    }
-}
-
-impl From<lw_pressure> for Pressure {
-    fn from(pressure: lw_pressure) -> Self {
-        mpa(pressure.mpa)
     }
 }
 
@@ -147,6 +147,12 @@ pub extern "C" fn lw_rad(value_rad: f64) -> lw_angle {
     rad(value_rad).into()
 }
 
+/// A pressure or stress of so many megapascals.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_mpa(value_mpa: f64) -> lw_pressure {
+    lw_pressure { mpa: value_mpa }
+}
+
 /// A length that is not known or was not measured (NaN inside). Only where a comment allows it is it understood;
 /// everywhere else it is refused with LW_NOT_A_NUMBER.
 #[unsafe(no_mangle)]
@@ -178,6 +184,25 @@ pub unsafe extern "C" fn lw_angle_read(
     angle: Option<&mut MaybeUninit<lw_angle>>,
 ) -> lw_status {
     call(|| put(angle, "angle", read_angle(unsafe { self::text(text, "text") }?)?.into()))
+}
+
+/// Reads a pressure or a stress as people write it: "205 GPa", "240 N/mm2", "130 bar", "1900 psi", "30 ksi". Case does not
+/// count, but for "mPa", a thousandth of a pascal, which is refused. A number without a unit is refused.
+///
+/// Errors: as lw_length_read, LW_WRONG_KIND for a length or an angle.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_pressure_read(
+    text: *const c_char,
+    pressure: Option<&mut MaybeUninit<lw_pressure>>,
+) -> lw_status {
+    call(|| put(pressure, "pressure", read_pressure(unsafe { self::text(text, "text") }?)?.into()))
+}
+
+/// A pressure that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
+/// refused with LW_NOT_A_NUMBER.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_unknown_pressure() -> lw_pressure {
+    lw_pressure { mpa: f64::NAN }
 }
 
 /// An angle that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else it is
@@ -238,45 +263,7 @@ pub unsafe extern "C" fn lw_angle_text(
     call(|| unsafe { fill_text(buf, cap, need, || Ok(exact_angle_text(angle.into()))) })
 }
 
-/// A pressure or stress of so many megapascals.
-#[unsafe(no_mangle)]
-pub extern "C" fn lw_mpa(value_mpa: f64) -> lw_pressure {
-    lw_pressure { mpa: value_mpa }
-}
-
-/// A pressure or stress of so many bar, 0.1 MPa each.
-#[unsafe(no_mangle)]
-pub extern "C" fn lw_bar(value_bar: f64) -> lw_pressure {
-    bar(value_bar).into()
-}
-
-/// A pressure or stress of so many pounds per square inch.
-#[unsafe(no_mangle)]
-pub extern "C" fn lw_psi(value_psi: f64) -> lw_pressure {
-    psi(value_psi).into()
-}
-
-/// A pressure or stress that is not known (NaN inside). Only where a comment allows it is it understood; everywhere else
-/// it is refused with LW_NOT_A_NUMBER.
-#[unsafe(no_mangle)]
-pub extern "C" fn lw_unknown_pressure() -> lw_pressure {
-    lw_pressure { mpa: f64::NAN }
-}
-
-/// Reads a pressure or stress as people write it: "290 MPa", "150 bar", "2200 psi", "25 ksi", "207 GPa", "5 kPa",
-/// "200 N/mm2". A number without a unit is refused, and so is mPa, a thousandth of a pascal. The range is checked where
-/// the pressure is used.
-///
-/// Errors: as lw_length_read; LW_WRONG_KIND for a length or an angle, LW_OUT_OF_RANGE beyond what a number can hold.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lw_pressure_read(
-    text: *const c_char,
-    pressure: Option<&mut MaybeUninit<lw_pressure>>,
-) -> lw_status {
-    call(|| put(pressure, "pressure", read_pressure(unsafe { self::text(text, "text") }?)?.into()))
-}
-
-/// A pressure or stress with every digit of its megapascals: lw_pressure_read gives the same bits back.
+/// A pressure with every digit: lw_pressure_read gives the same bits back.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_pressure_text(
     pressure: lw_pressure,

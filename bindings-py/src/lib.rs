@@ -12,6 +12,7 @@ mod code;
 mod error;
 mod flare;
 mod line;
+mod material;
 mod path;
 mod plan;
 mod problem;
@@ -36,7 +37,9 @@ mod _native {
     #[pymodule_export]
     use crate::bench::{Bench, FlareTool, Former};
     #[pymodule_export]
-    use crate::bend::{arc, gain, tangent_length};
+    use crate::bend::{
+        BentWall, FlattenedSection, arc, gain, radius_rules, section_limits, tangent_length, wall_reserves,
+    };
     #[pymodule_export]
     use crate::check::HandCheck;
     #[pymodule_export]
@@ -51,6 +54,8 @@ mod _native {
     };
     #[pymodule_export]
     use crate::line::{ClampMargin, Draft, End, Field, Line, LineDraft, Nut, Port};
+    #[pymodule_export]
+    use crate::material::{Properties, material_conditions, material_properties, materials};
     #[pymodule_export]
     use crate::path::Path;
     #[pymodule_export]
@@ -81,8 +86,8 @@ mod _native {
     use crate::turn::{inclinometer, turn_clock, turn_words};
     #[pymodule_export]
     use crate::units::{
-        Angle, Length, Pressure, bar, deg, inch, m, mm, mpa, psi, rad, read_angle, read_length,
-        read_pressure, read_rotation, read_tolerance,
+        Angle, Length, Pressure, deg, inch, m, mm, mpa, rad, read_angle, read_length, read_pressure,
+        read_rotation, read_tolerance,
     };
 
     #[pymodule_init]

@@ -21,8 +21,6 @@ struct Kind<T> {
     make: fn(f64) -> T,
     /// The unit other packages are asked for.
     unit: &'static str,
-    /// The function of ours that makes one of a number in that unit.
-    maker: &'static str,
     /// How it is called, with an example.
     name: &'static str,
 }
@@ -32,7 +30,6 @@ const LENGTH: Kind<units::Length> = Kind {
     own: |value| value.cast::<Length>().ok().map(|length| length.get().0),
     make: units::mm,
     unit: "mm",
-    maker: "mm",
     name: "a length",
 };
 
@@ -41,7 +38,6 @@ const ANGLE: Kind<units::Angle> = Kind {
     own: |value| value.cast::<Angle>().ok().map(|angle| angle.get().0),
     make: units::deg,
     unit: "deg",
-    maker: "deg",
     name: "an angle",
 };
 
@@ -50,7 +46,6 @@ const PRESSURE: Kind<units::Pressure> = Kind {
     own: |value| value.cast::<Pressure>().ok().map(|pressure| pressure.get().0),
     make: units::mpa,
     unit: "MPa",
-    maker: "mpa",
     name: "a pressure",
 };
 
@@ -79,14 +74,6 @@ pub(crate) fn rotation(value: &Bound<'_, PyAny>, field: &str) -> PyResult<units:
 /// The length in an argument that may be None: not known, or not given.
 pub(crate) fn length_if(value: Option<&Bound<'_, PyAny>>, field: &str) -> PyResult<Option<units::Length>> {
     value.map(|value| length(value, field)).transpose()
-}
-
-/// The pressure or stress in an argument that may be None: not known, or not given.
-pub(crate) fn pressure_if(
-    value: Option<&Bound<'_, PyAny>>,
-    field: &str,
-) -> PyResult<Option<units::Pressure>> {
-    value.map(|value| pressure(value, field)).transpose()
 }
 
 /// The count in an argument: a whole number, not below zero.
@@ -228,8 +215,9 @@ impl<T> Kind<T> {
 
     /// The error of a bare number, with what to write instead.
     fn unit_missing(&self, value: &Bound<'_, PyAny>, field: &str) -> PyErr {
-        let (unit, maker, write) = (self.unit, self.maker, written(value));
-        let fix = format!("write \"{write} {unit}\" or lw.{maker}({write}) if {unit} was meant");
+        let (unit, write) = (self.unit, written(value));
+        let make = unit.to_lowercase();
+        let fix = format!("write \"{write} {unit}\" or lw.{make}({write}) if {unit} was measured");
         no_unit(value, field, &format!("{} with its unit", self.name), fix)
     }
 }
@@ -238,6 +226,11 @@ impl<T> Kind<T> {
 fn written(value: &Bound<'_, PyAny>) -> String {
     let plain = if value.is_instance_of::<PyBool>() { None } else { single(value) };
     plain.filter(|number| number.is_finite()).map_or("14.3".to_owned(), |number| number.to_string())
+}
+
+/// The error of a field without which another says nothing. The core takes the two as one; here they are two arguments.
+pub(crate) fn half(field: &str, need: &str) -> Error {
+    Problem::new(Code::FieldMissing, Part::Field(field.to_owned())).need(Value::text(need)).into()
 }
 
 fn no_unit(value: &Bound<'_, PyAny>, field: &str, need: &str, fix: String) -> PyErr {
@@ -323,7 +316,7 @@ pub(crate) fn wrong_kind(value: &Bound<'_, PyAny>, field: &str, need: &str) -> P
             .need(Value::text(need))
             .fix(match need {
                 "a length" => "write \"14.3 mm\" or lw.mm(14.3)",
-                "a pressure" => "write \"15 MPa\" or lw.mpa(15)",
+                "a pressure" => "write \"240 MPa\" or lw.mpa(240)",
                 "an angle" => "write \"90 deg\" or lw.deg(90)",
                 READING => "write \"9.45 mm +- 0.05 mm\" or (lw.mm(9.45), lw.mm(0.05))",
                 _ => "give what is needed",

@@ -4,8 +4,8 @@ use crate::error;
 use crate::quantity;
 use crate::record::{self, Call, Record, Reduced};
 use crate::units::Length;
+use linewright::Material;
 use linewright::units::{to_g, to_ml};
-use linewright::{Code, Material, Part, Problem, Value};
 use pyo3::prelude::*;
 
 /// A round tube: outside diameter, wall and material, and the smallest bend radius if its maker gives one (then
@@ -53,11 +53,8 @@ impl Tube {
             match (radius, min_radius_source) {
                 (Some(radius), source) => tube.with_min_radius(radius, source.unwrap_or_default()),
                 (None, None) => Ok(tube),
-                // The core takes the two as one; here they are two arguments.
                 (None, Some(_)) => {
-                    Err(Problem::new(Code::FieldMissing, Part::Field("min_radius".to_owned()))
-                        .need(Value::text("the smallest radius together with where it was read"))
-                        .into())
+                    Err(quantity::half("min_radius", "the smallest radius together with where it was read"))
                 }
             }
         })

@@ -2,7 +2,7 @@
 
 use crate::record::{self, Call, Record, Reduced};
 use crate::{error, quantity};
-use linewright::units::{self, to_bar, to_deg, to_inch, to_mm, to_mpa, to_psi, to_rad};
+use linewright::units::{self, to_deg, to_inch, to_mm, to_mpa, to_rad};
 use pyo3::prelude::*;
 use pyo3::types::PyFloat;
 
@@ -146,15 +146,15 @@ impl Angle {
     }
 }
 
-/// A pressure or stress. Make one with `mpa`, `bar` or `psi`, or read one with `read_pressure`.
+/// A pressure or a stress. Make one with `mpa`, or read one with `read_pressure`.
 ///
 /// It has no value of its own as a number: ask for `.mpa`, `.bar` or `.psi`.
 ///
 /// >>> import linewright as lw
-/// >>> lw.read_pressure("150 bar")
-/// mpa(15.0)
-/// >>> print(lw.psi(25_000))
-/// 172.37 MPa
+/// >>> lw.read_pressure("205 GPa").mpa
+/// 205000.0
+/// >>> lw.read_pressure("130 bar")
+/// mpa(13.0)
 #[pyclass(frozen, eq, ord, from_py_object, module = "linewright")]
 #[derive(Clone, Copy, PartialEq, PartialOrd)]
 pub(crate) struct Pressure(pub(crate) units::Pressure);
@@ -167,7 +167,7 @@ impl Record for Pressure {
 
 #[pymethods]
 impl Pressure {
-    /// The number of megapascals.
+    /// The number of megapascals, which are newtons per square millimeter.
     #[getter]
     fn mpa(&self) -> f64 {
         to_mpa(self.0)
@@ -176,13 +176,13 @@ impl Pressure {
     /// The number of bar.
     #[getter]
     fn bar(&self) -> f64 {
-        to_bar(self.0)
+        to_mpa(self.0) / to_mpa(units::bar(1.0))
     }
 
     /// The number of pounds per square inch.
     #[getter]
     fn psi(&self) -> f64 {
-        to_psi(self.0)
+        to_mpa(self.0) / to_mpa(units::psi(1.0))
     }
 
     /// The pressure with every digit, which `read_pressure` gives back bit for bit.
@@ -273,6 +273,33 @@ pub(crate) fn rad(value: &Bound<'_, PyAny>) -> PyResult<Angle> {
     quantity::finite_angle(units::rad(quantity::number(value, "rad")?), value)
 }
 
+/// A pressure or stress of so many megapascals.
+///
+/// Raises as `mm`.
+///
+/// >>> import linewright as lw
+/// >>> print(lw.mpa(13))
+/// 13 MPa
+#[pyfunction]
+#[pyo3(signature = (value, /))]
+pub(crate) fn mpa(value: &Bound<'_, PyAny>) -> PyResult<Pressure> {
+    quantity::finite_pressure(units::mpa(quantity::number(value, "mpa")?), value)
+}
+
+/// Reads what people write for a pressure or a stress: `205 GPa`, `240 N/mm2`, `130 bar`, `1900 psi`, `30 ksi`. Case does
+/// not count, but for `mPa`, a thousandth of a pascal, which is refused.
+///
+/// Raises `InputError`, with the codes of `read_length`; WRONG_KIND for a length or an angle.
+///
+/// >>> import linewright as lw
+/// >>> print(lw.read_pressure("30 ksi"))
+/// 206.84 MPa
+#[pyfunction]
+#[pyo3(signature = (text, /))]
+pub(crate) fn read_pressure(text: &str) -> PyResult<Pressure> {
+    error::call(|| units::read_pressure(text)).map(Pressure)
+}
+
 /// Reads what people write for a length: `3/16 in`, `9 1/4 in`, `5'-3 1/4"`, `1.85 m`, `2,84 m`, `28 thou`.
 ///
 /// Raises `InputError`: UNIT_MISSING for a bare number, WRONG_KIND for an angle, NUMBER_AMBIGUOUS for `1,500 mm`,
@@ -329,61 +356,4 @@ pub(crate) fn read_tolerance(text: &str) -> PyResult<(Length, Length)> {
 #[pyo3(signature = (text, /))]
 pub(crate) fn read_angle(text: &str) -> PyResult<Angle> {
     error::call(|| units::read_angle(text)).map(Angle)
-}
-
-/// A pressure or stress of so many megapascals.
-///
-/// Raises as `mm`.
-///
-/// >>> import linewright as lw
-/// >>> lw.mpa(290).bar
-/// 2900.0
-#[pyfunction]
-#[pyo3(signature = (value, /))]
-pub(crate) fn mpa(value: &Bound<'_, PyAny>) -> PyResult<Pressure> {
-    quantity::finite_pressure(units::mpa(quantity::number(value, "mpa")?), value)
-}
-
-/// A pressure or stress of so many bar, 0.1 MPa each.
-///
-/// Raises as `mm`.
-///
-/// >>> import linewright as lw
-/// >>> lw.bar(150)
-/// mpa(15.0)
-#[pyfunction]
-#[pyo3(signature = (value, /))]
-pub(crate) fn bar(value: &Bound<'_, PyAny>) -> PyResult<Pressure> {
-    quantity::finite_pressure(units::bar(quantity::number(value, "bar")?), value)
-}
-
-/// A pressure or stress of so many pounds per square inch.
-///
-/// Raises as `mm`.
-///
-/// >>> import linewright as lw
-/// >>> print(lw.psi(2200))
-/// 15.17 MPa
-#[pyfunction]
-#[pyo3(signature = (value, /))]
-pub(crate) fn psi(value: &Bound<'_, PyAny>) -> PyResult<Pressure> {
-    quantity::finite_pressure(units::psi(quantity::number(value, "psi")?), value)
-}
-
-/// Reads what people write for a pressure or stress: `290 MPa`, `150 bar`, `2200 psi`, `25 ksi`, `207 GPa`, `5 kPa`,
-/// `200 N/mm2`. The case of the letters does not matter, but for `mPa`, a thousandth of a pascal, which is refused.
-///
-/// Raises `InputError`, with the codes of `read_length`; WRONG_KIND for a length or an angle.
-///
-/// >>> import linewright as lw
-/// >>> lw.read_pressure("200 N/mm2")
-/// mpa(200.0)
-/// >>> lw.read_pressure("290")
-/// Traceback (most recent call last):
-///     ...
-/// linewright.InputError: refuse UNIT_MISSING, field pressure: 290 has no unit...
-#[pyfunction]
-#[pyo3(signature = (text, /))]
-pub(crate) fn read_pressure(text: &str) -> PyResult<Pressure> {
-    error::call(|| units::read_pressure(text)).map(Pressure)
 }

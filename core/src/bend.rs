@@ -10,7 +10,7 @@ pub(crate) use kernel::{arc_mm, gain_mm, tangent_mm};
 
 use crate::bounds;
 use crate::code::Code;
-use crate::error::Error;
+use crate::error::{Error, by_name};
 use crate::problem::{Part, Problem, Value};
 use crate::units::{Angle, Length, deg, mm, to_deg, to_mm, to_rad};
 
@@ -45,10 +45,7 @@ impl Making {
     /// # Errors
     /// `UNKNOWN_NAME` with the list of names.
     pub fn from_name(name: &str) -> Result<Making, Error> {
-        Making::ALL.into_iter().find(|m| m.name() == name.trim().to_lowercase()).ok_or_else(|| {
-            let need = Value::text(format!("one of {}", Making::ALL.map(Making::name).join(", ")));
-            Error::field(Code::UnknownName, "making", Value::text(name), need)
-        })
+        by_name("making", name, &Making::ALL, Making::name)
     }
 }
 

@@ -5,6 +5,8 @@
 
 mod cautions;
 mod page;
+mod springback;
+mod svg;
 #[cfg(test)]
 mod tests;
 
@@ -14,6 +16,8 @@ use crate::plan::{Plan, PlannedBend, StepKind, angles_text, both_units, turn_tex
 use crate::problem::{Problem, Side};
 use crate::units::{Length, Rounding, length_text, to_mm};
 use page::Page;
+
+pub use springback::springback_page;
 
 /// The card. Every line is at most 80 ASCII characters.
 #[must_use]

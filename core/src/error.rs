@@ -62,6 +62,21 @@ impl Error {
     }
 }
 
+/// The item of a list that has a name; case does not matter. Every enum that crosses to another language is read so.
+pub(crate) fn by_name<T: Copy>(
+    field: &str,
+    text: &str,
+    all: &[T],
+    name: impl Fn(T) -> &'static str,
+) -> Result<T, Error> {
+    let wanted = text.trim().to_lowercase();
+    all.iter().copied().find(|item| name(*item).to_lowercase() == wanted).ok_or_else(|| {
+        let names: Vec<&str> = all.iter().map(|item| name(*item)).collect();
+        let need = Value::text(format!("one of {}", names.join(", ")));
+        Error::field(Code::UnknownName, field, Value::text(text), need)
+    })
+}
+
 impl From<Problem> for Error {
     /// Any finding can end a call; one that is no refusal still carries its own level.
     fn from(problem: Problem) -> Self {

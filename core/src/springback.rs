@@ -13,7 +13,7 @@ mod tests;
 pub use advice::Advice;
 pub(crate) use calibration::tube_text;
 pub use calibration::{Calibration, Date};
-pub use fit::{Fit, Prior};
+pub use fit::{Prior, TrialFit};
 pub use kernel::Columns;
 pub use mechanics::{Hardening, HeldBend, MaterialScatter, Mechanics};
 
@@ -126,7 +126,7 @@ impl Springback {
     ///
     /// # Errors
     /// `TRIALS_UNUSABLE` for no trials, for one that sprang forward, for one that contradicts the others by more than
-    /// 2 degrees, and for sets that no springback explains;
+    /// 2 degrees (named where there are five or more), and for sets that no springback explains;
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
     pub fn from_trials(trials: &[Trial]) -> Result<Springback, Error> {
         let count = match u32::try_from(trials.len()) {
@@ -152,7 +152,15 @@ impl Springback {
         if let Some(worst) = sets.iter().zip(&backs).map(off).reduce(f64::max)
             && worst > SCATTER_DEG
         {
-            let text = format!("a trial {worst:.1} deg away from the line through all");
+            let which = match fit::farthest(trials) {
+                Some((odd, _)) => {
+                    let Trial { set, got } = trials[odd];
+                    let (set, got) = (angle_text(set), angle_text(got));
+                    format!("; the odd one seems to be trial {}, set {set}, got {got}", odd + 1)
+                }
+                None => String::new(),
+            };
+            let text = format!("a trial {worst:.1} deg away from the line through all{which}");
             return Err(unusable(
                 &text,
                 "trials within 2 deg of one line: measure them again, and take out the one that was misread",

@@ -25,8 +25,8 @@ pub use print::{
     pressure_text, round_angle, round_length,
 };
 pub use read::{
-    Notation, read_angle, read_angle_in, read_length, read_length_in, read_pressure, read_rotation,
-    read_rotation_in, read_tolerance,
+    Notation, read_angle, read_angle_in, read_length, read_length_in, read_pressure, read_pressure_in,
+    read_rotation, read_rotation_in, read_tolerance,
 };
 
 /// The base units: mm and MPa are stored as they are written.
@@ -136,12 +136,6 @@ pub fn psi(value: f64) -> Pressure {
 #[must_use]
 pub fn bar(value: f64) -> Pressure {
     mpa(value / 10.0)
-}
-
-/// The number of pounds per square inch in a pressure.
-#[must_use]
-pub fn to_psi(pressure: Pressure) -> f64 {
-    pressure.value * 645.16 / 4.448_221_615_260_5
 }
 
 /// The number of bar in a pressure.

@@ -433,13 +433,14 @@ static lw_status run(void) {
         const char *name;
         lw_status (*run)(void);
     } operations[] = {
-        {"read_length", read_length}, {"read_angle", read_angle}, {"thread", thread}, {"bend", bend},
+        {"read_length", read_length}, {"read_angle", read_angle}, {"read_pressure", read_pressure}, {"thread", thread}, {"bend", bend},
         {"tube", tube}, {"springback", springback}, {"path", path}, {"vertices", vertices}, {"plan", plan},
-        {"read_pressure", read_pressure}, {"read_rotation", read_rotation}, {"tolerance", tolerance}, {"place", place}, {"nut", nut}, {"tape", tape},
+        {"read_rotation", read_rotation}, {"tolerance", tolerance}, {"place", place}, {"nut", nut}, {"tape", tape},
         {"flare_form", flare_form}, {"flare_size", flare_size}, {"hose_end", hose_end}, {"washers", washers},
         {"clips", clips}, {"clips_to_buy", clips_to_buy}, {"flare_trial", flare_trial}, {"turn", turn},
         {"thread_form", thread_form}, {"limits", limits}, {"mate", mate}, {"stripping", stripping},
-        {"identify", identify},
+        {"identify", identify}, {"bent_wall", bent_wall}, {"free_wrinkling", free_wrinkling},
+        {"section", section},
     };
     size_t i;
     for (i = 0; i < sizeof operations / sizeof operations[0]; i += 1) {

@@ -18,6 +18,13 @@ static lw_status read_angle(void) {
     return LW_OK;
 }
 
+static lw_status read_pressure(void) {
+    lw_pressure pressure;
+    TRY(lw_pressure_read(value("text"), &pressure));
+    put_number("value_mpa", pressure.mpa);
+    return LW_OK;
+}
+
 static lw_status thread(void) {
     char text[LONGEST_TEXT];
     size_t need;

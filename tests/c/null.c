@@ -24,6 +24,7 @@ static double xyz_mm[12] = {0.0, 0.0, 0.0, 100.0, 0.0, 0.0};
 static lw_length length;
 static lw_length shortfall;
 static lw_angle angle;
+static lw_pressure pressure;
 static lw_side side;
 static lw_tube *new_tube;
 static lw_path *new_path;
@@ -96,6 +97,8 @@ static void parts(void) {
     REFUSES("text", lw_length_read(NULL, &length));
     REFUSES("length", lw_length_read("1 mm", NULL));
 
+    REFUSES("text", lw_pressure_read(NULL, &pressure));
+    REFUSES("pressure", lw_pressure_read("1 MPa", NULL));
     REFUSES("text", lw_angle_read(NULL, &angle));
     REFUSES("angle", lw_angle_read("1 deg", NULL));
 

@@ -79,6 +79,8 @@ static void calls(void) {
     REFUSES("plus_minus", lw_tolerance_read("1 mm +- 0.1 mm", &length, NULL));
     REFUSES("buf", lw_length_text(lw_mm(17.0), NULL, sizeof text, &count));
     REFUSES("need", lw_length_text(lw_mm(17.0), text, sizeof text, NULL));
+    REFUSES("buf", lw_pressure_text(lw_mpa(2.0), NULL, sizeof text, &count));
+    REFUSES("need", lw_pressure_text(lw_mpa(2.0), text, sizeof text, NULL));
     REFUSES("buf", lw_angle_text(lw_deg(2.0), NULL, sizeof text, &count));
     REFUSES("need", lw_angle_text(lw_deg(2.0), text, sizeof text, NULL));
     REFUSES("net", lw_flare_net_shortening(lw_mm(200.0), lw_mm(198.0), NULL));

@@ -2,6 +2,7 @@
 
 use super::accept_flare::{self, AcceptFlare};
 use super::threads::Threads;
+use super::wall::{self, AcceptWall};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 
@@ -10,6 +11,7 @@ use std::collections::BTreeMap;
 pub enum Accept {
     ReadLength(Text),
     ReadAngle(Text),
+    ReadPressure(Text),
     Thread(Text),
     Bend(Bend),
     Tube(Tube),
@@ -18,7 +20,6 @@ pub enum Accept {
     Vertices(Vertices),
     Plan(Box<Plan>),
     ReadRotation(Text),
-    ReadPressure(Text),
     Tolerance(Text),
     Place(Place),
     Nut(Nut),
@@ -29,6 +30,7 @@ pub enum Accept {
     Turn(Turn),
     Flare(AcceptFlare),
     Threads(Threads),
+    Wall(AcceptWall),
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -208,6 +210,7 @@ impl Accept {
         Ok(match operation {
             "read_length" => Accept::ReadLength(of(accept)?),
             "read_angle" => Accept::ReadAngle(of(accept)?),
+            "read_pressure" => Accept::ReadPressure(of(accept)?),
             "thread" => Accept::Thread(of(accept)?),
             "bend" => Accept::Bend(of(accept)?),
             "tube" => Accept::Tube(of(accept)?),
@@ -220,7 +223,6 @@ impl Accept {
             "vertices" => Accept::Vertices(of(accept)?),
             "plan" => Accept::Plan(Box::new(of(accept)?)),
             "read_rotation" => Accept::ReadRotation(of(accept)?),
-            "read_pressure" => Accept::ReadPressure(of(accept)?),
             "tolerance" => Accept::Tolerance(of(accept)?),
             "place" => {
                 let place: Place = of(accept)?;
@@ -240,6 +242,7 @@ impl Accept {
             name if accept_flare::OPERATIONS.contains(&name) => {
                 Accept::Flare(AcceptFlare::read(name, accept)?)
             }
+            name if wall::OPERATIONS.contains(&name) => Accept::Wall(AcceptWall::read(name, accept)?),
             other => return Err(format!("unknown operation {other}")),
         })
     }
@@ -249,6 +252,7 @@ impl Accept {
         match self {
             Accept::ReadLength(_) => &["value_mm"],
             Accept::ReadAngle(_) => &["value_deg"],
+            Accept::ReadPressure(_) => &["value_mpa"],
             Accept::Thread(_) => &["designation"],
             Accept::Bend(_) => &["arc_mm", "tangent_length_mm", "gain_mm"],
             Accept::Tube(_) => &["bore_mm", "volume_ml", "mass_g"],
@@ -267,7 +271,6 @@ impl Accept {
                 "extent_high_mm",
             ],
             Accept::ReadRotation(_) => &["value_deg"],
-            Accept::ReadPressure(_) => &["value_mpa"],
             Accept::Tolerance(_) => &["value_mm", "plus_minus_mm"],
             Accept::Place(_) => &["point_mm", "direction_1"],
             Accept::Nut(_) => &["tightest_curve_mm", "across_corners_mm"],
@@ -278,6 +281,7 @@ impl Accept {
             Accept::Threads(threads) => threads.answer_keys(),
             Accept::Turn(_) => &["words", "clock", "inclinometer_deg"],
             Accept::Flare(input) => input.answer_keys(),
+            Accept::Wall(input) => input.answer_keys(),
             Accept::Vertices(_) => &["straights_mm", "angles_deg", "rotations_deg", "developed_length_mm"],
             Accept::Plan(_) => &[
                 "finished_length_mm",

@@ -24,6 +24,9 @@ pub fn run(accept: &Accept) -> Answer {
 fn answer(accept: &Accept) -> Result<Vec<(&'static str, Value)>, Error> {
     match accept {
         Accept::ReadLength(input) => Ok(vec![("value_mm", Value::mm(read_length(&input.text)?))]),
+        Accept::ReadPressure(input) => {
+            Ok(vec![("value_mpa", Value::number(to_mpa(read_pressure(&input.text)?)))])
+        }
         Accept::ReadAngle(input) => Ok(vec![("value_deg", Value::deg(read_angle(&input.text)?))]),
         Accept::Thread(input) => {
             Ok(vec![("designation", Value::word(Thread::read(&input.text)?.to_string()))])
@@ -35,9 +38,6 @@ fn answer(accept: &Accept) -> Result<Vec<(&'static str, Value)>, Error> {
         Accept::Vertices(input) => vertices(input),
         Accept::Plan(input) => plan(input),
         Accept::ReadRotation(input) => Ok(vec![("value_deg", Value::deg(read_rotation(&input.text)?))]),
-        Accept::ReadPressure(input) => {
-            Ok(vec![("value_mpa", Value::number(to_mpa(read_pressure(&input.text)?)))])
-        }
         Accept::Tolerance(input) => {
             let (value, plus_minus) = read_tolerance(&input.text)?;
             Ok(vec![("value_mm", Value::mm(value)), ("plus_minus_mm", Value::mm(plus_minus))])
@@ -57,6 +57,7 @@ fn answer(accept: &Accept) -> Result<Vec<(&'static str, Value)>, Error> {
         Accept::Turn(input) => turn_of(input),
         Accept::Flare(input) => super::run_flare::answer(input),
         Accept::Threads(threads) => threads.run(),
+        Accept::Wall(input) => input.answer(),
     }
 }
 

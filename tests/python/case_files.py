@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 import case_flares
+import case_walls
 
 CASES = Path(__file__).resolve().parents[1] / "cases"
 
@@ -14,6 +15,7 @@ PATH = "legs* straights* outer_legs* od* bends* rotations* radius* making*"
 OPERATIONS = {
     "read_length": ("text", "value_mm"),
     "read_angle": ("text", "value_deg"),
+    "read_pressure": ("text", "value_mpa"),
     "thread": ("text", "designation"),
     "thread_form": ("text", "diameter_mm pitch_mm height_mm lead_deg stress_area_mm2 side class"),
     "limits": (
@@ -38,7 +40,6 @@ OPERATIONS = {
         "mirrored_rotations_deg legs_mm total_gain_mm extent_low_mm extent_high_mm",
     ),
     "read_rotation": ("text", "value_deg"),
-    "read_pressure": ("text", "value_mpa"),
     "tolerance": ("text", "value_mm plus_minus_mm"),
     "place": ("path station", "point_mm direction_1"),
     "nut": ("length bore od across_flats*", "tightest_curve_mm across_corners_mm"),
@@ -50,6 +51,7 @@ OPERATIONS = {
     "clips_to_buy": ("needed reusable", "buy spares"),
     "flare_trial": ("before after", "net_shortening_mm"),
     **case_flares.OPERATIONS,
+    **case_walls.OPERATIONS,
     "turn": ("rotation bend", "words clock inclinometer_deg"),
     "vertices": ("points radius*", "straights_mm angles_deg rotations_deg developed_length_mm"),
     "plan": (
@@ -84,7 +86,7 @@ def check_keys(table: dict[str, Any], known: str, where: str) -> None:
 def unit_of(key: str) -> str | None:
     """The unit a key ends with; what is counted or named has none."""
     unit = "1" if key == "proportional" else key.rsplit("_", 1)[-1]
-    return unit if unit in ("mm", "mm2", "deg", "ml", "g", "mpa", "1") else None
+    return unit if unit in ("mm", "mm2", "deg", "mpa", "ml", "g", "1") else None
 
 
 def read_tolerance(text: str, key: str, where: str) -> float:

@@ -21,7 +21,8 @@ LIMIT = 1.0e5
 NAN = 0x7FF8_0000_0000_0000
 SIGN_BIT = 1 << 63
 
-mp.dps = 50
+# Digits; set for each table, because another module may set its own.
+DIGITS = 50
 
 
 def bits(value):
@@ -210,6 +211,11 @@ def cbrt_bits(x):
 
 def rows():
     """The lines of the table, header first."""
+    with mp.workdps(DIGITS):
+        return table()
+
+
+def table():
     lines = [HEADER]
     arguments = trig_arguments()
     for function in ("sin", "cos", "tan"):

@@ -16,7 +16,7 @@ HEADER = "od_mm,wall_mm,law,modulus_mpa,first,second,radius_mm,moment_nmm,left_t
 SEED = 20_261_125
 ROWS = 240
 
-mp.dps = 30
+DIGITS = 30
 
 
 def stress(law, modulus, first, second):
@@ -92,7 +92,8 @@ def row(tube):
 
 
 def rows():
-    return [HEADER] + [row(tube) for tube in tubes()]
+    with mp.workdps(DIGITS):
+        return [HEADER] + [row(tube) for tube in tubes()]
 
 
 if __name__ == "__main__":

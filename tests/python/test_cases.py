@@ -9,6 +9,7 @@ import linewright as lw
 import pytest
 from case_files import Case, items
 from case_flares import run_flare_form, run_flare_size, run_hose_end, run_washers  # noqa: F401
+from case_walls import run_bent_wall, run_free_wrinkling, run_section  # noqa: F401
 
 TARGET = Path(os.environ.get("LINEWRIGHT_TARGET") or Path(__file__).resolve().parents[2] / "target")
 RESULTS = TARGET / "verify" / "case_results.txt"
@@ -42,6 +43,10 @@ def run_read_length(text: str) -> Answer:
 
 def run_read_angle(text: str) -> Answer:
     return {"value_deg": deg(lw.read_angle(text))}
+
+
+def run_read_pressure(text: str) -> Answer:
+    return {"value_mpa": [repr(lw.read_pressure(text).mpa)]}
 
 
 def run_thread(text: str) -> Answer:
@@ -185,10 +190,6 @@ def run_path(**given: Any) -> Answer:
 
 def run_read_rotation(text: str) -> Answer:
     return {"value_deg": deg(lw.read_rotation(text))}
-
-
-def run_read_pressure(text: str) -> Answer:
-    return {"value_mpa": [repr(lw.read_pressure(text).mpa)]}
 
 
 def run_tolerance(text: str) -> Answer:

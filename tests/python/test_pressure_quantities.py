@@ -17,18 +17,17 @@ def test_a_pressure_is_read(text, mpa):
 
 def test_a_pressure_has_its_units():
     # A pound of force is 4.4482216152605 N by definition, a square inch 645.16 mm2.
-    assert lw.psi(1000).mpa == pytest.approx(4448.2216152605 / 645.16, rel=1e-15)
-    assert lw.bar(150) == lw.mpa(15) and lw.mpa(15).bar == 150.0
-    assert lw.mpa(lw.psi(4250).mpa).psi == pytest.approx(4250, rel=1e-15)
-    assert lw.mpa(1) < lw.bar(11) and lw.mpa(1) >= lw.bar(10)
+    assert lw.read_pressure("1000 psi").mpa == pytest.approx(4448.2216152605 / 645.16, rel=1e-15)
+    assert lw.mpa(15).bar == pytest.approx(150, rel=1e-15) and lw.mpa(1) < lw.read_pressure("11 bar")
+    assert lw.read_pressure("4250 psi").psi == pytest.approx(4250, rel=1e-15)
 
 
 def test_a_pressure_is_a_value():
-    for value in (lw.mpa(290), lw.psi(25_000), lw.bar(-1), lw.mpa(1 / 3)):
+    for value in (lw.mpa(290), lw.read_pressure("25 ksi"), lw.mpa(-0.1), lw.mpa(1 / 3)):
         assert eval(repr(value), {"mpa": lw.mpa}) == value
         assert pickle.loads(pickle.dumps(value)) == value and hash(value) == hash(lw.mpa(value.mpa))
         assert lw.read_pressure(value.exact) == value
-    assert (str(lw.psi(25_000)), str(lw.mpa(0.0068))) == ("172.37 MPa", "0.0068 MPa")
+    assert (str(lw.read_pressure("25 ksi")), str(lw.mpa(0.0068))) == ("172.37 MPa", "0.0068 MPa")
     with pytest.raises(TypeError):
         float(lw.mpa(1))
     with pytest.raises(TypeError):
@@ -57,14 +56,13 @@ def test_what_is_no_pressure_is_refused(text, code):
     assert (caught.value.code, caught.value.part) == (code, "field pressure")
 
 
-@pytest.mark.parametrize("make", [lw.mpa, lw.bar, lw.psi])
-def test_a_named_unit_takes_plain_numbers_only(make):
+def test_a_named_unit_takes_plain_numbers_only():
     for number in (2, np.float64(2), Decimal(2)):
-        assert make(number) == make(2.0)
+        assert lw.mpa(number) == lw.mpa(2.0)
     for wrong in ("2", None, True, lw.mpa(2), np.array([2.0])):
         with pytest.raises(lw.QuantityError):
-            make(wrong)
+            lw.mpa(wrong)
     for number in (float("nan"), float("inf")):
         with pytest.raises(lw.InputError) as caught:
-            make(number)
+            lw.mpa(number)
         assert caught.value.code == "NOT_A_NUMBER"

@@ -165,13 +165,13 @@ def test_an_interrupt_is_no_answer():
         lw.arc(radius=Interrupted(), angle="90 deg")
 
 
-@pytest.mark.parametrize("make", [lw.mm, lw.inch, lw.m, lw.deg, lw.rad])
+@pytest.mark.parametrize("make", [lw.mm, lw.inch, lw.m, lw.deg, lw.rad, lw.mpa])
 @pytest.mark.parametrize("number", [2, 2.0, np.float64(2), np.int32(2), Decimal(2), Fraction(2)])
 def test_a_named_unit_takes_any_plain_number(make, number):
     assert make(number) == make(2.0)
 
 
-@pytest.mark.parametrize("make", [lw.mm, lw.inch, lw.m, lw.deg, lw.rad])
+@pytest.mark.parametrize("make", [lw.mm, lw.inch, lw.m, lw.deg, lw.rad, lw.mpa])
 @pytest.mark.parametrize(
     "wrong",
     ["2", b"2", None, True, lw.mm(2), np.array([2.0]), np.array(2.0)] + [package(2, "mm") for package in PACKAGES],
@@ -181,7 +181,7 @@ def test_a_named_unit_takes_nothing_else(make, wrong):
         make(wrong)
 
 
-@pytest.mark.parametrize("make", [lw.mm, lw.inch, lw.m, lw.deg, lw.rad])
+@pytest.mark.parametrize("make", [lw.mm, lw.inch, lw.m, lw.deg, lw.rad, lw.mpa])
 @pytest.mark.parametrize("number", [float("nan"), float("inf"), -float("inf"), 1.7e308 * 10])
 def test_what_is_no_number_makes_no_quantity(make, number):
     with pytest.raises(lw.InputError) as caught:
@@ -193,6 +193,9 @@ def test_a_length_has_no_number_of_its_own():
     with pytest.raises(TypeError):
         float(lw.mm(3))
     assert (lw.inch(1).mm, lw.mm(25.4).inch, lw.m(1).mm, lw.mm(1).m) == (25.4, 1.0, 1000.0, 0.001)
+    assert (lw.mpa(13).bar, lw.read_pressure("130 bar").mpa) == (130.0, 13.0)
+    # NIST SP 811, appendix B: 1 psi is 6894.757 Pa (from memory).
+    assert lw.mpa(6894.757e-6).psi == pytest.approx(1.0, abs=1e-7)
     assert lw.deg(180).rad == pytest.approx(3.14159265)
     assert all(lw.inch(n / 64).inch == n / 64 for n in range(6400))
 
@@ -201,7 +204,9 @@ def test_lengths_are_ordered_among_themselves():
     assert lw.mm(1) < lw.inch(1) and lw.deg(90) >= lw.deg(45)
     with pytest.raises(TypeError):
         assert lw.mm(1) < lw.deg(2)
-    assert lw.mm(1) != lw.deg(1)
+    assert lw.mm(1) != lw.deg(1) and lw.mm(1) != lw.mpa(1) and lw.mpa(1) < lw.mpa(2)
+    with pytest.raises(TypeError):
+        assert lw.mm(1) < lw.mpa(2)
 
 
 def test_lists_name_the_item():

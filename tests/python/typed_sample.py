@@ -54,7 +54,7 @@ def rows() -> Iterator[dict[str, str | float | lw.Length]]:
 
 
 for sized in lw.size_lines(rows(), bench=bench, ignore=["remark"]):
-    findings: list[tuple[str, lw.Length | lw.Angle | int | float | str | None]]
+    findings: list[tuple[str, lw.Length | lw.Angle | lw.Pressure | int | float | str | None]]
     findings = [(problem.id, problem.got) for problem in sized.problems]
 
 checked = lw.LineDraft(od="3/16 in", legs=["55 mm", lw.mm(76)]).check()

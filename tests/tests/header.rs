@@ -163,7 +163,7 @@ fn codes_are_those_of_the_core() -> Outcome {
 /// One of the null programs has a line for every pointer of every function, so that none is added without being tried.
 #[test]
 fn every_pointer_is_tried_with_null() -> Outcome {
-    let program = ["null", "null_more", "null_thread", "null_flare", "null_wall"]
+    let program = ["null", "null_more", "null_thread", "null_flare", "null_bend", "null_metal"]
         .map(|name| read(&format!("tests/c/{name}.c")))
         .into_iter()
         .collect::<Outcome<String>>()?;

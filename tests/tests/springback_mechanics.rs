@@ -1,6 +1,6 @@
 //! The moment integral: against quadrature, against figures computed apart, and in its limits.
 
-use linewright::springback::{Basis, Columns, Fit, Hardening, MaterialScatter, Mechanics, Trial};
+use linewright::springback::{Basis, Columns, Hardening, MaterialScatter, Mechanics, Trial, TrialFit};
 use linewright::units::{deg, mm, mpa, ratio, to_deg, to_mm, to_n_mm};
 use std::error::Error;
 use std::f64::consts::PI;
@@ -237,7 +237,7 @@ fn the_scatter_of_the_material_is_an_interval() -> Outcome {
         }
     }
     let prior = tube.prior(mm(14.2875), mm(10.0), scatter, deg(0.3), 2)?;
-    let fit = Fit::with_prior(prior, &[Trial { set: deg(90.0), got: deg(87.0) }])?;
+    let fit = TrialFit::with_prior(prior, &[Trial { set: deg(90.0), got: deg(87.0) }])?;
     let blended = fit.springback()?;
     assert_eq!((blended.basis(), fit.degrees_of_freedom()), (Basis::Blend, 3));
     // One trial of 3 degrees pulls the estimate of about 1.6 toward itself, and not beyond.

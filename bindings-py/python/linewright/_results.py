@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
-    from ._native import Angle, Assumption, Length, Problem, Thread
+    from ._native import Angle, Assumption, Length, Pressure, Problem, Thread
 
 Point = tuple["Length", "Length", "Length"]
 Vector = tuple[float, float, float]
@@ -52,6 +52,70 @@ class Change(NamedTuple):
     what: str
     before: str
     after: str
+
+
+class PowerLaw(NamedTuple):
+    """True stress beyond yield: strength_coefficient x true strain ^ exponent."""
+
+    strength_coefficient: Pressure
+    exponent: float
+
+
+class Figure(NamedTuple):
+    """A figure of a metal or a fluid, where it was read, and how that was checked."""
+
+    value: Pressure | PowerLaw | float
+    source: str
+    checked: str
+
+
+class LengthRange(NamedTuple):
+    """Smallest and largest value of a length that two assumptions bound."""
+
+    least: Length
+    most: Length
+
+
+class FreeWrinkling(NamedTuple):
+    """The compression inside a bend against the one at which a free, thin cylinder begins to wrinkle.
+
+    `wall_share` is the wall as a share of its middle radius; the criterion holds up to a tenth. `needs_groove` is None
+    where it does not say; `words` has the reason.
+    """
+
+    compression: float
+    critical: float
+    wall_share: float
+    needs_groove: bool | None
+    words: str
+
+
+class RadiusRule(NamedTuple):
+    """A smallest centerline radius that a public text gives, and what it is said of."""
+
+    scope: str
+    least: Length
+    source: str
+    checked: str
+
+
+class SectionLimit(NamedTuple):
+    """A limit of flattening, ovality or wrinkles that a public text gives, and what it is said of."""
+
+    measure: str
+    scope: str
+    limit: float
+    source: str
+    checked: str
+
+
+class WallReserve(NamedTuple):
+    """Wall to have before bending, as a multiple of the wall that is needed."""
+
+    radius_in_diameters: float
+    multiple: float
+    source: str
+    checked: str
 
 
 class Place(NamedTuple):

@@ -27,7 +27,7 @@ use factors::shell_factor;
 use super::wall::{BentWall, Place, Thinning};
 use crate::bounds;
 use crate::code::Code;
-use crate::error::Error;
+use crate::error::{Error, by_name};
 use crate::math::{ln, sqrt};
 use crate::problem::{Part, Problem, Value};
 use crate::source::{Checked, Source};
@@ -69,6 +69,14 @@ impl Theory {
             Theory::Tresca => "Tresca",
             Theory::VonMises => "von Mises",
         }
+    }
+
+    /// The one of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Theory, Error> {
+        by_name("theory", name, &Theory::ALL, Theory::name)
     }
 }
 

@@ -13,11 +13,11 @@ pub use rules::{
     Measure, RadiusRule, SectionLimit, WallReserve, radius_rules, section_limits, wall_reserves,
 };
 pub use section::{FlattenedSection, Kinematics};
-pub use wrinkling::{Wrinkling, WrinklingVerdict};
+pub use wrinkling::FreeWrinkling;
 
 use crate::bounds;
 use crate::code::Code;
-use crate::error::Error;
+use crate::error::{Error, by_name};
 use crate::math::sqrt;
 use crate::problem::Value;
 use crate::tube::Tube;
@@ -47,6 +47,14 @@ impl Place {
             Place::Side => "side",
         }
     }
+
+    /// The one of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Place, Error> {
+        by_name("place", name, &Place::ALL, Place::name)
+    }
 }
 
 /// How freely the hoop of the section follows the stretch.
@@ -69,6 +77,14 @@ impl Thinning {
             Thinning::PlaneStrain => "plane strain",
             Thinning::Uniaxial => "uniaxial",
         }
+    }
+
+    /// The one of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Thinning, Error> {
+        by_name("thinning", name, &Thinning::ALL, Thinning::name)
     }
 }
 

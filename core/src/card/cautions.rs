@@ -5,7 +5,7 @@ use crate::line::Line;
 use crate::material::Material;
 use crate::plan::Plan;
 use crate::problem::Side;
-use crate::springback::{Springback, tube_text};
+use crate::springback::Springback;
 
 /// Printed on every card.
 pub(super) const STANDING: &[&str] = &[
@@ -28,13 +28,7 @@ pub(super) const STANDING: &[&str] = &[
 pub(super) fn settings(plan: &Plan) -> String {
     let hold = match plan.springback().and_then(Springback::calibration) {
         None => "the tube and former of the trial bends".to_owned(),
-        Some(record) => format!(
-            "the tube and former of the trial bends: {}, {}, {}, revision {}",
-            tube_text(record.tube()),
-            record.former(),
-            record.date(),
-            record.revision()
-        ),
+        Some(record) => format!("the tube and former of the trial bends: {record}"),
     };
     format!(
         "Marks and cut are rounded to 0.5 mm, settings down to 0.5 degrees: stop short and top up. An over-bend cannot \

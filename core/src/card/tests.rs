@@ -2,8 +2,11 @@ use super::*;
 use crate::bench::{Bench, FlareTool, Former};
 use crate::flare::Flare;
 use crate::line::LineDraft;
+use crate::material::Material;
 use crate::plan::PlanOptions;
-use crate::units::mm;
+use crate::springback::{Calibration, Date, Springback, Trial};
+use crate::tube::Tube;
+use crate::units::{deg, mm};
 
 fn draft(name: &str) -> LineDraft {
     let mut draft = LineDraft::new();
@@ -36,11 +39,36 @@ fn draft(name: &str) -> LineDraft {
     draft
 }
 
-fn card(name: &str) -> String {
+fn bench() -> Bench {
     let tool = FlareTool::new(Flare::Double45, mm(13.0), mm(4.0)).unwrap();
-    let bench = Bench::new(Former::new(mm(14.3), mm(20.0)).unwrap(), &[tool]).unwrap();
+    Bench::new(Former::new(mm(14.3), mm(20.0)).unwrap(), &[tool]).unwrap()
+}
+
+fn card_on(bench: &Bench, name: &str) -> String {
     let line = draft(name).check().line.unwrap();
-    text(&Plan::new(&line, &bench, &PlanOptions::default()))
+    text(&Plan::new(&line, bench, &PlanOptions::default()))
+}
+
+fn card(name: &str) -> String {
+    card_on(&bench(), name)
+}
+
+/// A caution names the tube, the former and the day of the trials where their record has them.
+#[test]
+fn trials_are_named_by_their_record() {
+    let trials = [Trial { set: deg(90.0), got: deg(86.5) }, Trial { set: deg(45.0), got: deg(43.2) }];
+    let of = |springback: Springback| {
+        card_on(&bench().with_springback(springback), "T2").split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    let bare = of(Springback::from_trials(&trials).unwrap());
+    assert!(bare.contains("only for the tube and former of the trial bends."), "{bare}");
+    let tube = Tube::new(mm(4.7625), mm(0.7112), Material::Stainless316).unwrap();
+    let date = Date::read("2026-05-14").unwrap();
+    let record = Calibration::new(&trials, &tube, "former 1", date, "2").unwrap();
+    let named =
+        "former of the trial bends: 4.76 mm x 0.71 mm, stainless 316, former 1, 2026-05-14, revision 2.";
+    let recorded = of(record.springback().unwrap());
+    assert!(recorded.contains(named) && !bare.contains("former 1"), "{recorded}");
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use super::Fluid;
 use crate::bounds;
-use crate::error::Error;
+use crate::error::{Error, by_name};
 use crate::material::Properties;
 use crate::math::sqrt;
 use crate::tube::Tube;
@@ -34,6 +34,14 @@ impl AxialEnds {
             AxialEnds::Open => "open",
             AxialEnds::Fixed => "fixed",
         }
+    }
+
+    /// The one of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<AxialEnds, Error> {
+        by_name("ends", name, &AxialEnds::ALL, AxialEnds::name)
     }
 }
 

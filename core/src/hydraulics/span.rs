@@ -5,7 +5,7 @@
 
 use super::Fluid;
 use crate::bounds;
-use crate::error::Error;
+use crate::error::{Error, by_name};
 use crate::material::Properties;
 use crate::math::sqrt;
 use crate::tube::Tube;
@@ -37,6 +37,14 @@ impl SpanEnds {
             SpanEnds::ClampedPinned => "clamped-pinned",
             SpanEnds::Clamped => "clamped",
         }
+    }
+
+    /// The one of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<SpanEnds, Error> {
+        by_name("ends", name, &SpanEnds::ALL, SpanEnds::name)
     }
 
     /// First root of the beam's equation (computed): sin x = 0, tan x = tanh x, cos x cosh x = 1.

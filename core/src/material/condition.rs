@@ -1,8 +1,6 @@
 //! What a tube was made to, or how it was left: strengths belong to it, not to the metal alone.
 
-use crate::code::Code;
-use crate::error::Error;
-use crate::problem::Value;
+use crate::error::{Error, by_name};
 
 /// What a tube was made to, or how it was left.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -56,10 +54,6 @@ impl Condition {
     /// # Ok::<(), linewright::Error>(())
     /// ```
     pub fn from_name(name: &str) -> Result<Condition, Error> {
-        let wanted = name.trim().to_lowercase();
-        Condition::ALL.into_iter().find(|c| c.name().to_lowercase() == wanted).ok_or_else(|| {
-            let need = Value::text(format!("one of {}", Condition::ALL.map(Condition::name).join(", ")));
-            Error::field(Code::UnknownName, "condition", Value::text(name), need)
-        })
+        by_name("condition", name, &Condition::ALL, Condition::name)
     }
 }

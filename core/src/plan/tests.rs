@@ -323,11 +323,6 @@ fn settings_from_trials_of_another_tube_are_a_caution() {
     let found = found.unwrap();
     assert_eq!(found.got.to_string(), "6 mm x 1 mm, copper-nickel");
     assert_eq!(found.need.to_string(), "4.76 mm x 0.71 mm, low-carbon steel");
-    let card = |plan: &Plan| crate::card::text(plan).split_whitespace().collect::<Vec<_>>().join(" ");
-    assert!(card(&made).contains(
-        "former of the trial bends: 4.76 mm x 0.71 mm, low-carbon steel, former 1, 2026-05-14, revision 2."
-    ));
-    assert!(card(&plan(&bent)).contains("only for the tube and former of the trial bends."));
 }
 
 /// SPRINGBACK_ESTIMATED and RADIUS_ESTIMATED stand on a plan whose bench rests on mechanics, and on no other.

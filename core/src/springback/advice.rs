@@ -1,6 +1,6 @@
 //! Which further trial bends would make a setting as sure as wanted: the fewest, at the angles that serve best.
 
-use super::fit::Fit;
+use super::fit::TrialFit;
 use super::line::{Line, inverse};
 use crate::bounds;
 use crate::code::Code;
@@ -87,7 +87,7 @@ impl Design<'_> {
     }
 }
 
-impl Fit {
+impl TrialFit {
     /// The fewest further bends, from a list of angles that can be tried, after which the setting of every wanted angle is
     /// known to `half_width` at a chance; at most twelve.
     ///

@@ -13,6 +13,7 @@ use crate::problem::{Part, Problem, Value};
 use crate::source::printable;
 use crate::tube::Tube;
 use crate::units::{length_text, to_mm};
+use std::fmt;
 
 /// Two outside diameters closer than this may be one size: what SAE J526 allows 3/16 in tube, +-0.003 in (tube seller's
 /// page on SAE J526, seen).
@@ -134,6 +135,14 @@ pub(crate) fn tube_text(tube: &Tube) -> String {
     format!("{} x {}, {}", length_text(tube.od()), length_text(tube.wall()), tube.material().name())
 }
 
+/// In one line: tube, former, date, revision.
+impl fmt::Display for Calibration {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Calibration { former, date, revision, .. } = self;
+        write!(f, "{}, {former}, {date}, revision {revision}", tube_text(&self.tube))
+    }
+}
+
 impl Springback {
     /// With the record of its trials, for a springback that was fitted to them in another way, such as with a prior.
     ///
@@ -163,7 +172,7 @@ impl Springback {
 mod tests {
     use super::*;
     use crate::material::Material;
-    use crate::springback::{Fit, Prior};
+    use crate::springback::{Prior, TrialFit};
     use crate::units::{deg, inch, mm, ratio};
 
     fn trials() -> Vec<Trial> {
@@ -202,7 +211,7 @@ mod tests {
             scatter: deg(0.3),
             worth: 2,
         };
-        let blend = Fit::with_prior(prior, &trials()).unwrap().springback().unwrap();
+        let blend = TrialFit::with_prior(prior, &trials()).unwrap().springback().unwrap();
         let kept = blend.clone().with_calibration(record(&trials())).unwrap();
         assert_eq!(kept.calibration(), Some(&record(&trials())));
         let error = blend.with_calibration(record(&trials()[..1])).unwrap_err();

@@ -20,19 +20,19 @@ const FALSE_ALARM: f64 = 0.05;
 /// by a normal error of the same unknown size.
 ///
 /// ```
-/// use linewright::springback::{Fit, Trial};
+/// use linewright::springback::{TrialFit, Trial};
 /// use linewright::units::{deg, to_deg};
 /// let sets = [20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0];
 /// let gots = [18.4, 28.6, 42.9, 58.2, 72.5, 87.5, 102.2, 117.3];
 /// let trials: Vec<Trial> =
 ///     sets.iter().zip(gots).map(|(set, got)| Trial { set: deg(*set), got: deg(got) }).collect();
-/// let fit = Fit::new(&trials)?;
+/// let fit = TrialFit::new(&trials)?;
 /// let [low, high] = fit.setting_interval(deg(90.0), 0.95)?.unwrap().map(to_deg);
 /// assert!((low - 92.2639).abs() < 1e-3 && (high - 92.7506).abs() < 1e-3);
 /// # Ok::<(), linewright::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
-pub struct Fit {
+pub struct TrialFit {
     line: Line,
     dof: u32,
     trials: Vec<Trial>,
@@ -64,12 +64,12 @@ fn sums(points: &[(f64, f64)]) -> [f64; 5] {
         .fold([0.0; 5], |[n, x, y, xx, xy], (px, py)| [n + 1.0, x + px, y + py, xx + px * px, xy + px * py])
 }
 
-impl Fit {
+impl TrialFit {
     /// The line through at least two trials at clearly different angles.
     ///
     /// # Errors
     /// As [`Springback::from_trials`]; `TRIALS_UNUSABLE` also for trials at one angle only.
-    pub fn new(trials: &[Trial]) -> Result<Fit, Error> {
+    pub fn new(trials: &[Trial]) -> Result<TrialFit, Error> {
         let line = Springback::from_trials(trials)?;
         if line.is_weak() {
             return Err(Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
@@ -78,7 +78,7 @@ impl Fit {
                 .into());
         }
         let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
-        Ok(Fit {
+        Ok(TrialFit {
             dof: dof_of(points.len()),
             line: least_squares(&points),
             trials: trials.to_vec(),
@@ -93,7 +93,7 @@ impl Fit {
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `TRIALS_UNUSABLE` for a trial that did not spring back.
-    pub fn with_prior(prior: Prior, trials: &[Trial]) -> Result<Fit, Error> {
+    pub fn with_prior(prior: Prior, trials: &[Trial]) -> Result<TrialFit, Error> {
         let unsure = |value: f64| (value > 0.0).then_some(value);
         let spread = [
             unsure(to_deg(bounds::SPRINGBACK_CONSTANT.angle(prior.constant[1])?)),
@@ -132,7 +132,7 @@ impl Fit {
         let gave = pa * (a - constant) * (a - constant) + pb * (b - slope) * (b - slope);
         let square = (worth * scatter * scatter + residual + gave) / f64::from(dof);
         let line = Line { constant: a, slope: b, matrix, scatter: sqrt(square) };
-        Ok(Fit { line, dof, trials: trials.to_vec(), prior: Some(prior) })
+        Ok(TrialFit { line, dof, trials: trials.to_vec(), prior: Some(prior) })
     }
 
     /// The springback, for a bench.
@@ -147,6 +147,18 @@ impl Fit {
             (Some(_), false) => Basis::Blend,
         };
         Ok(Springback { trials: self.trials.clone(), basis, ..line })
+    }
+
+    /// The trials it was fitted to.
+    #[must_use]
+    pub fn trials(&self) -> &[Trial] {
+        &self.trials
+    }
+
+    /// What was believed before them, if anything was.
+    #[must_use]
+    pub fn prior(&self) -> Option<&Prior> {
+        self.prior.as_ref()
     }
 
     /// Scatter of one bend, one standard deviation; None for two trials without a prior, which lie on any line.
@@ -227,27 +239,9 @@ impl Fit {
         if self.trials.len() < ENOUGH || self.prior.is_some() {
             return None;
         }
-        let points: Vec<(f64, f64)> = self.trials.iter().map(point).collect();
-        let looks = f64::from(u32::try_from(points.len()).unwrap_or(u32::MAX));
-        let limit = student_both_sides(1.0 - FALSE_ALARM / looks, dof_of(points.len()) - 1);
-        let distance = |i: usize| {
-            let others: Vec<(f64, f64)> =
-                points.iter().enumerate().filter(|(j, _)| *j != i).map(|(_, point)| *point).collect();
-            let line = least_squares(&others);
-            let (x, y) = points[i];
-            (y - line.at(x)).abs() / line.next_half_width(x, 1.0).max(f64::MIN_POSITIVE)
-        };
-        let spread = |i: usize| {
-            let others = points.iter().enumerate().filter(|(j, _)| *j != i).map(|(_, (x, _))| *x);
-            let (low, high) = others.fold((f64::INFINITY, 0.0_f64), |(l, h), x| (l.min(x), h.max(x)));
-            high - low >= super::SPREAD_DEG
-        };
-        (0..points.len())
-            .filter(|i| spread(*i))
-            .map(|i| (i, distance(i)))
-            .filter(|(_, far)| *far > limit)
-            .max_by(|a, b| a.1.total_cmp(&b.1))
-            .map(|(i, _)| i)
+        let looks = f64::from(u32::try_from(self.trials.len()).unwrap_or(u32::MAX));
+        let limit = student_both_sides(1.0 - FALSE_ALARM / looks, dof_of(self.trials.len()) - 1);
+        farthest(&self.trials).filter(|(_, far)| *far > limit).map(|(i, _)| i)
     }
 
     /// Whether the trials bend away from a straight line: a square of the angle added to it would be told from nothing.
@@ -294,6 +288,32 @@ impl Fit {
 
 fn dof_of(points: usize) -> u32 {
     u32::try_from(points.saturating_sub(2)).unwrap_or(u32::MAX)
+}
+
+/// The trial that lies farthest from the line through all others, counted from 0, in standard deviations of one more bend
+/// there; None where there are fewer than five, or the others are at one angle.
+pub(super) fn farthest(trials: &[Trial]) -> Option<(usize, f64)> {
+    let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
+    if points.len() < ENOUGH {
+        return None;
+    }
+    let others = |i: usize| -> Vec<(f64, f64)> {
+        points.iter().enumerate().filter(|(j, _)| *j != i).map(|(_, point)| *point).collect()
+    };
+    let spread = |others: &[(f64, f64)]| {
+        let (low, high) =
+            others.iter().fold((f64::INFINITY, 0.0_f64), |(l, h), (x, _)| (l.min(*x), h.max(*x)));
+        high - low >= super::SPREAD_DEG
+    };
+    let distance = |i: usize, others: &[(f64, f64)]| {
+        let (line, (x, y)) = (least_squares(others), points[i]);
+        (y - line.at(x)).abs() / line.next_half_width(x, 1.0).max(f64::MIN_POSITIVE)
+    };
+    (0..points.len())
+        .map(|i| (i, others(i)))
+        .filter(|(_, others)| spread(others))
+        .map(|(i, others)| (i, distance(i, &others)))
+        .max_by(|a, b| a.1.total_cmp(&b.1))
 }
 
 /// Least squares, about the middle of the angles so that no digits are lost.

@@ -77,3 +77,16 @@ fn no_bend_needs_no_setting() {
     let springback = Springback::new(deg(1.0), ratio(0.03)).unwrap();
     assert_eq!(to_deg(springback.setting(deg(0.0)).unwrap()).to_bits(), 0.0_f64.to_bits());
 }
+
+#[test]
+fn the_trial_that_contradicts_the_others_is_named() {
+    let mut pairs: Vec<_> =
+        [30.0, 45.0, 60.0, 75.0, 90.0].iter().map(|set| (*set, set - (0.5 + 0.02 * set))).collect();
+    pairs[4].1 -= 8.0; // Its weight at the end draws the line to it: the worst distance from the line is another's.
+    let error = Springback::from_trials(&trials(&pairs)).unwrap_err();
+    assert_eq!(error.code(), Code::TrialsUnusable);
+    assert!(error.problem().got.to_string().contains("trial 5, set 90 deg, got 79.7 deg"), "{error}");
+    // Of four trials any one may be it.
+    let error = Springback::from_trials(&trials(&pairs[1..])).unwrap_err();
+    assert!(!error.problem().got.to_string().contains("odd one"), "{error}");
+}

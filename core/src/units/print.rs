@@ -71,19 +71,7 @@ pub fn angle_text(angle: Angle) -> String {
     format!("{} deg", decimal(to_deg(angle)))
 }
 
-/// A length with every digit, so that reading it gives the same bits: `"4.7625 mm"`.
-#[must_use]
-pub fn exact_length_text(length: Length) -> String {
-    format!("{} mm", to_mm(length))
-}
-
-/// An angle with every digit of its degrees, so that reading it gives the same degrees: `"-178.9 deg"`.
-#[must_use]
-pub fn exact_angle_text(angle: Angle) -> String {
-    format!("{} deg", to_deg(angle))
-}
-
-/// A pressure or stress as messages print it: `"290 MPa"`, `"86.6 MPa"`; small ones with four digits.
+/// A pressure as messages print it: `"13 MPa"`, `"172.37 MPa"`; small ones with four digits, `"0.006895 MPa"`.
 #[must_use]
 pub fn pressure_text(pressure: Pressure) -> String {
     let value = to_mpa(pressure);
@@ -98,10 +86,22 @@ pub fn pressure_text(pressure: Pressure) -> String {
     format!("{} MPa", if text == "-0" { "0" } else { text })
 }
 
-/// A pressure or stress with every digit of its megapascals, so that reading it gives the same bits: `"172.36893 MPa"`.
+/// A pressure with every digit, so that reading it gives the same bits: `"6.894757293168362 MPa"`.
 #[must_use]
 pub fn exact_pressure_text(pressure: Pressure) -> String {
     format!("{} MPa", to_mpa(pressure))
+}
+
+/// A length with every digit, so that reading it gives the same bits: `"4.7625 mm"`.
+#[must_use]
+pub fn exact_length_text(length: Length) -> String {
+    format!("{} mm", to_mm(length))
+}
+
+/// An angle with every digit of its degrees, so that reading it gives the same degrees: `"-178.9 deg"`.
+#[must_use]
+pub fn exact_angle_text(angle: Angle) -> String {
+    format!("{} deg", to_deg(angle))
 }
 
 /// A length in inches to the nearest 1/32 in the wanted direction, without the unit: `"29 27/32"`.

@@ -8,7 +8,7 @@ mod scan;
 mod tolerance;
 
 pub use notation::Notation;
-pub use pressure::read_pressure;
+pub use pressure::{read_pressure, read_pressure_in};
 pub use tolerance::read_tolerance;
 
 use super::{Angle, Length, deg, inch, mm, rad};

@@ -41,6 +41,18 @@ pub enum Measure {
     Wrinkle,
 }
 
+impl Measure {
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Measure::Flattening => "flattening",
+            Measure::Ovality => "ovality",
+            Measure::Wrinkle => "wrinkle",
+        }
+    }
+}
+
 /// Wall to have before bending, as a multiple of the wall that is needed.
 #[derive(Debug, Clone, PartialEq)]
 pub struct WallReserve {

@@ -2,7 +2,7 @@
 
 use crate::bounds;
 use crate::code::Code;
-use crate::error::Error;
+use crate::error::{Error, by_name};
 use crate::math::sqrt;
 use crate::problem::Value;
 use crate::tube::Tube;
@@ -29,6 +29,14 @@ impl Kinematics {
             Kinematics::PerimeterKept => "perimeter kept",
             Kinematics::SidesHeld => "sides held",
         }
+    }
+
+    /// The one of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Kinematics, Error> {
+        by_name("kinematics", name, &Kinematics::ALL, Kinematics::name)
     }
 }
 

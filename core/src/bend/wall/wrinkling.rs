@@ -25,43 +25,17 @@ const THIN: f64 = 0.1;
 /// source). Below it a cylinder buckles elastically and far sooner than a perfect one.
 const PLASTIC: f64 = 0.005;
 
-/// What the criterion of a free, thin cylinder says about the inside of a bend.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum WrinklingVerdict {
-    /// Even a tube that nothing holds would not wrinkle.
-    Below,
-    /// A thin tube that nothing holds would wrinkle: the bend relies on a groove that fits or on a mandrel.
-    Beyond,
-    /// The tube is outside of what the criterion holds for.
-    NotKnown,
-}
-
-impl WrinklingVerdict {
-    /// All verdicts.
-    pub const ALL: [WrinklingVerdict; 3] =
-        [WrinklingVerdict::Below, WrinklingVerdict::Beyond, WrinklingVerdict::NotKnown];
-
-    /// The name, the same in every language.
-    #[must_use]
-    pub fn name(self) -> &'static str {
-        match self {
-            WrinklingVerdict::Below => "below",
-            WrinklingVerdict::Beyond => "beyond",
-            WrinklingVerdict::NotKnown => "not known",
-        }
-    }
-}
-
 /// The compression inside a bend held against what a free, thin cylinder bears before it wrinkles.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Wrinkling {
+pub struct FreeWrinkling {
     compression: f64,
     critical: f64,
     share: f64,
 }
 
 impl BentWall {
-    /// Whether the inside of the bend would wrinkle if nothing held it, for a metal of hardening exponent n.
+    /// Whether the inside of the bend would wrinkle or kink if nothing held it, as in the hands, for a metal of hardening
+    /// exponent n: a thin wall and a tight radius do. What a groove that fits makes of it is not known here.
     ///
     /// Plastic bifurcation of a thin cylinder under even compression, deformation theory: a strain of (2/3) sqrt(n) t/r,
     /// held against r/R, both at the middle of the wall. It holds for walls up to a tenth of that radius. A thicker wall
@@ -73,24 +47,22 @@ impl BentWall {
     /// `NOT_A_NUMBER` or `OUT_OF_RANGE` for the exponent.
     ///
     /// ```
-    /// use linewright::bend::wall::{BentWall, WrinklingVerdict};
+    /// use linewright::bend::wall::BentWall;
     /// use linewright::units::{inch, mm, ratio};
     /// use linewright::{Material, Tube};
     /// let brake = Tube::new(inch(3.0 / 16.0), inch(0.028), Material::LowCarbonSteel)?;
-    /// let bent = BentWall::new(&brake, mm(14.3))?.wrinkling(ratio(0.21))?;
-    /// assert_eq!(bent.verdict(), WrinklingVerdict::NotKnown);
+    /// assert_eq!(BentWall::new(&brake, mm(14.3))?.free_wrinkling(ratio(0.21))?.needs_groove(), None);
     /// let thin = Tube::new(mm(25.0), mm(0.5), Material::LowCarbonSteel)?;
-    /// let bent = BentWall::new(&thin, mm(37.5))?.wrinkling(ratio(0.21))?;
-    /// assert_eq!(bent.verdict(), WrinklingVerdict::Beyond);
+    /// assert_eq!(BentWall::new(&thin, mm(37.5))?.free_wrinkling(ratio(0.21))?.needs_groove(), Some(true));
     /// # Ok::<(), linewright::Error>(())
     /// ```
-    pub fn wrinkling(&self, exponent: Ratio) -> Result<Wrinkling, Error> {
+    pub fn free_wrinkling(&self, exponent: Ratio) -> Result<FreeWrinkling, Error> {
         let exponent = bounds::HARDENING_EXPONENT.ratio(exponent)?.value;
         let middle = (self.od_mm - self.wall_mm) / 2.0;
         let neutral = self.radius_mm - self.shift_mm;
         let share = self.wall_mm / middle;
         let counted = if share < THIN { share } else { THIN };
-        Ok(Wrinkling {
+        Ok(FreeWrinkling {
             compression: (middle - self.shift_mm) / neutral,
             critical: 2.0 / 3.0 * sqrt(exponent) * counted,
             share,
@@ -98,7 +70,7 @@ impl BentWall {
     }
 }
 
-impl Wrinkling {
+impl FreeWrinkling {
     /// Compression of the middle of the wall inside the bend.
     #[must_use]
     pub fn compression(&self) -> Ratio {
@@ -124,30 +96,31 @@ impl Wrinkling {
         self.share <= THIN
     }
 
-    /// What follows.
+    /// Whether the inside would wrinkle unless a groove that fits, or a mandrel, holds it; None where the criterion does not
+    /// say. That it needs one is no verdict on a bend that has one.
     #[must_use]
-    pub fn verdict(&self) -> WrinklingVerdict {
+    pub fn needs_groove(&self) -> Option<bool> {
         if self.compression > self.critical {
-            if self.is_thin() { WrinklingVerdict::Beyond } else { WrinklingVerdict::NotKnown }
+            self.is_thin().then_some(true)
         } else if self.critical < PLASTIC {
-            WrinklingVerdict::NotKnown
+            None
         } else {
-            WrinklingVerdict::Below
+            Some(false)
         }
     }
 
-    /// The verdict in a sentence.
+    /// The same in words, with the reason where it is not known.
     #[must_use]
     pub fn words(&self) -> &'static str {
-        match self.verdict() {
-            WrinklingVerdict::Below => "not even a tube that nothing holds would wrinkle",
-            WrinklingVerdict::Beyond => {
-                "a tube that nothing holds would wrinkle; the bend relies on a groove that fits or on a mandrel"
+        match self.needs_groove() {
+            Some(false) => "not even a tube that nothing holds would wrinkle",
+            Some(true) => {
+                "a tube that nothing holds would wrinkle: the bend relies on a groove that fits or on a mandrel"
             }
-            WrinklingVerdict::NotKnown if self.is_thin() => {
-                "not known: so thin or so little hardening a wall can buckle before it yields"
+            None if self.is_thin() => {
+                "not known: a wall so thin, or of so little hardening, can buckle before it yields"
             }
-            WrinklingVerdict::NotKnown => {
+            None => {
                 "not known: the wall is thicker than a tenth of its radius, which the criterion does not cover"
             }
         }

@@ -42,14 +42,3 @@ pub(super) fn unit_missing(text: &str) -> Error {
         .fix(fix)
         .into()
 }
-
-/// The error for a pressure without a unit.
-pub(super) fn pressure_unit_missing(text: &str) -> Error {
-    let text = text.trim();
-    Problem::new(Code::UnitMissing, Part::Field("pressure".to_owned()))
-        .got(Value::text(text))
-        .need(Value::text("a unit"))
-        .why(format!("{text} has no unit"))
-        .fix(format!("write {text} MPa, {text} bar or {text} psi, whichever was meant"))
-        .into()
-}
