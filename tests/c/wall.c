@@ -66,7 +66,7 @@ static void wrinkles(const lw_tube *brake) {
     lw_bent_wall *bent = NULL;
     double compression = -1.0, critical = -1.0;
     int32_t needs = -1;
-    char words[256] = "";
+    char words[512] = "";
     size_t need = 0;
     OK(lw_bent_wall_new(brake, lw_mm(14.3), &bent));
     OK(lw_bent_wall_free_wrinkling(bent, 0.21, &compression, &critical));
@@ -74,6 +74,8 @@ static void wrinkles(const lw_tube *brake) {
     /* Too thick for the criterion: no alarm, and the output keeps what it held. */
     EXPECT(LW_NOT_KNOWN, lw_bent_wall_needs_groove(bent, 0.21, &needs));
     CHECK(needs == -1);
+    OK(lw_last_error_text(words, sizeof words, &need));
+    CHECK(strstr(words, "thicker than a tenth") != NULL && strstr(words, "lw_radius_rule_count") != NULL);
     OK(lw_bent_wall_wrinkling_words(bent, 0.21, words, sizeof words, &need));
     CHECK(strstr(words, "not known") == words && need == strlen(words) + 1);
     compression = -1.0;

@@ -1,6 +1,6 @@
 //! What a bend does to the wall of a tube.
 
-use crate::argument::{fill_text, given, given_mut, known, put, text};
+use crate::argument::{fill_text, given, given_mut, known_or, put, text};
 use crate::call::{call, lw_status};
 use crate::tube::lw_tube;
 use crate::units::lw_length;
@@ -156,7 +156,9 @@ pub extern "C" fn lw_bent_wall_needs_groove(
         let bent = given(bent, "bent")?.0;
         let needs_groove = given_mut(needs_groove, "needs_groove")?;
         let found = bent.free_wrinkling(ratio(hardening_exponent))?;
-        needs_groove.write(i32::from(known(found.needs_groove(), "needs_groove")?));
+        let instead = "a smallest radius with its scope and source, see lw_radius_rule_count";
+        let needs = known_or(found.needs_groove(), "needs_groove", found.words(), instead)?;
+        needs_groove.write(i32::from(needs));
         Ok(())
     })
 }

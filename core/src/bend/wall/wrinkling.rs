@@ -1,16 +1,18 @@
 //! Whether the inside of a bend would wrinkle if nothing held it.
 //!
 //! Criterion: plastic bifurcation of a long thin cylinder under even compression into rings, with the incremental moduli of
-//! deformation theory. The energy of a wave of wave number k along a wall of radius r and thickness t is C t^3 k^2 / 12
-//! from bending plus t H / (r k)^2 from the hoop, against the work of the stress; C is the modulus of a strip that cannot
-//! move sidewise, H that of a free hoop. The wave that needs least gives a stress of t/r sqrt(C H / 3), which for an
-//! incompressible metal is (2/3) sqrt(Es Et) t/r, and for stress K e^n a strain of (2/3) sqrt(n) t/r whatever K. Derived
-//! here; a test finds the wave by trying. Compression tests on stainless cylinders of D/t 28.3 and 39.8 agreed with that
-//! theory in stress and wave length, and their wrinkles then grew slowly and stably long before they collapsed: Paquette
-//! and Kyriakides, Int. J. Mechanical Sciences 48 (2006) 855 (abstract seen).
+//! deformation theory. Per square of its slope a wave of wave number k costs C t^3 k^2 / 12 by bending the wall, t thick,
+//! and t H / (r k)^2 by stretching its hoop, of radius r, while the stress s does the work s t; C is the modulus of a strip
+//! that cannot move sidewise, H that of a free hoop. The cheapest wave pays at s = t/r sqrt(C H / 3), which for an
+//! incompressible metal is (2/3) sqrt(Es Et) t/r with the secant and the tangent modulus, and for a stress K e^n a strain
+//! of (2/3) sqrt(n) t/r whatever K. Derived here; a test finds the cheapest wave by trying.
 //!
-//! What it leaves out: a bend compresses its inside only and flattens; a groove that fits, or a mandrel, holds the wall
-//! back, which is how bends far beyond the criterion are made every day. It has not been compared with bends.
+//! Paquette and Kyriakides, Int. J. Mechanical Sciences 48 (2006) 855 (abstract seen), take the onset in stainless cylinders
+//! of D/t 28.3 and 39.8 from the same theory and report good agreement once the metal's anisotropy, left out here, is taken
+//! in; the wrinkles then grew stably for a while before the load fell.
+//!
+//! What else it leaves out: a bend compresses its inside only and flattens; a groove that fits, or a mandrel, holds the wall
+//! back, which is how bends far beyond the criterion are made. It has not been compared with bends.
 
 use super::BentWall;
 use crate::bounds;
@@ -19,7 +21,7 @@ use crate::math::sqrt;
 use crate::units::{Ratio, ratio};
 
 /// Thickest wall, as a share of its middle radius, that is still a thin shell: one in ten, a usual limit of textbooks (from
-/// memory); the tests that were found had 1/14 and 1/19.
+/// memory); the tests cited above had 1/14 and 1/19.
 const THIN: f64 = 0.1;
 /// Smallest critical strain that is plastic enough for a power law: twice and more the strain at a proof stress (ours, no
 /// source). Below it a cylinder buckles elastically and far sooner than a perfect one.
