@@ -1,5 +1,7 @@
 //! The bench: former, flare tools, springback and habits of one workshop.
 
+pub(crate) mod pieces;
+
 use crate::error;
 use crate::quantity::{self, length_if};
 use crate::record::{self, Call, Record, Reduced};

@@ -35,6 +35,8 @@ mod _native {
     use pyo3::prelude::*;
 
     #[pymodule_export]
+    use crate::bench::pieces::{PieceFit, TestPiece};
+    #[pymodule_export]
     use crate::bench::{Bench, FlareTool, Former};
     #[pymodule_export]
     use crate::bend::{
@@ -66,6 +68,12 @@ mod _native {
     use crate::size::{SizedLine, size_lines};
     #[pymodule_export]
     use crate::springback::Springback;
+    #[pymodule_export]
+    use crate::springback::calibration::Calibration;
+    #[pymodule_export]
+    use crate::springback::fit::{Prior, TrialFit};
+    #[pymodule_export]
+    use crate::springback::mechanics::{HeldBend, Mechanics};
     #[pymodule_export]
     use crate::table::Table;
     #[pymodule_export]

@@ -1,10 +1,16 @@
 //! Springback.
 
+pub(crate) mod calibration;
+pub(crate) mod fit;
+pub(crate) mod mechanics;
+
 use crate::error;
 use crate::quantity;
 use crate::record::{self, Call, Record, Reduced};
 use crate::units::Angle;
+use calibration::Calibration;
 use linewright::Trial;
+use linewright::springback::Basis;
 use linewright::units::ratio;
 use pyo3::prelude::*;
 use pyo3::types::PyType;
@@ -26,24 +32,60 @@ pub(crate) struct Springback(pub(crate) linewright::Springback);
 
 impl Record for Springback {
     fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
-        if self.0.trials().is_empty() {
-            return Call::class::<Self>(py)
-                .named("constant", self.constant())?
-                .named("proportional", self.proportional());
+        let fitted = linewright::Springback::from_trials(self.0.trials());
+        if fitted.is_ok_and(|fitted| fitted == self.0) {
+            let class = py.get_type::<Self>();
+            return Call::of(class.getattr("from_trials")?, "Springback.from_trials").arg(self.trials());
         }
-        let class = py.get_type::<Self>();
-        Call::of(class.getattr("from_trials")?, "Springback.from_trials").arg(self.trials())
+        let call = Call::class::<Self>(py)
+            .named("constant", self.constant())?
+            .named("proportional", self.proportional())?;
+        if self.0.basis() == Basis::Given {
+            return Ok(call);
+        }
+        let trials = Some(self.trials()).filter(|trials| !trials.is_empty());
+        let calibration = self.0.calibration().cloned().map(Calibration);
+        call.named("basis", self.basis())?.given("trials", trials)?.given("calibration", calibration)
     }
+}
+
+/// Trial bends, each a pair: the angle the tool was set to, and the angle that remained.
+pub(super) fn trials(given: Option<&Bound<'_, PyAny>>) -> PyResult<Vec<Trial>> {
+    quantity::list(given, "trials", |trial, field| match quantity::angles(Some(trial), field)?.as_slice() {
+        [set, got] => Ok(Trial { set: *set, got: *got }),
+        _ => Err(quantity::wrong_kind(trial, field, "a pair: the angle set, the angle that remained")),
+    })
+}
+
+/// Trial bends as Python has them.
+pub(super) fn pairs(trials: &[Trial]) -> Vec<(Angle, Angle)> {
+    trials.iter().map(|trial| (Angle(trial.set), Angle(trial.got))).collect()
 }
 
 #[pymethods]
 impl Springback {
     #[new]
-    #[pyo3(signature = (*, constant, proportional))]
-    fn new(constant: &Bound<'_, PyAny>, proportional: &Bound<'_, PyAny>) -> PyResult<Self> {
+    #[pyo3(signature = (*, constant, proportional, basis="given", trials=None, calibration=None))]
+    fn new(
+        constant: &Bound<'_, PyAny>,
+        proportional: &Bound<'_, PyAny>,
+        basis: &str,
+        trials: Option<&Bound<'_, PyAny>>,
+        calibration: Option<&Bound<'_, PyAny>>,
+    ) -> PyResult<Self> {
         let constant = quantity::angle(constant, "constant")?;
         let proportional = ratio(quantity::number(proportional, "proportional")?);
-        error::call(|| linewright::Springback::new(constant, proportional)).map(Springback)
+        let trials = self::trials(trials)?;
+        let record = calibration.map(calibration::taken).transpose()?;
+        error::call(|| {
+            let basis = Basis::from_name(basis)?;
+            let kept = linewright::Springback::kept(constant, proportional, basis, &trials)?;
+            match record {
+                Some(record) => kept.with_calibration(record),
+                None => Ok(kept),
+            }
+        })
+        .map(Springback)
     }
 
     /// From trial bends, each a pair: the angle the tool was set to, and the angle that remained.
@@ -57,14 +99,7 @@ impl Springback {
     #[classmethod]
     #[pyo3(signature = (trials, /))]
     fn from_trials(_class: &Bound<'_, PyType>, trials: &Bound<'_, PyAny>) -> PyResult<Self> {
-        let trials = quantity::list(Some(trials), "trials", |trial, field| {
-            match quantity::angles(Some(trial), field)?.as_slice() {
-                [set, got] => Ok(Trial { set: *set, got: *got }),
-                _ => {
-                    Err(quantity::wrong_kind(trial, field, "a pair: the angle set, the angle that remained"))
-                }
-            }
-        })?;
+        let trials = self::trials(Some(trials))?;
         error::call(|| linewright::Springback::from_trials(&trials)).map(Springback)
     }
 
@@ -83,7 +118,35 @@ impl Springback {
     /// The trials it was fitted to, as pairs of set and remaining angle; empty where the parts were given.
     #[getter]
     fn trials(&self) -> Vec<(Angle, Angle)> {
-        self.0.trials().iter().map(|trial| (Angle(trial.set), Angle(trial.got))).collect()
+        pairs(self.0.trials())
+    }
+
+    /// What it rests on: "given", "trials", "mechanics" or "blend".
+    #[getter]
+    fn basis(&self) -> &'static str {
+        self.0.basis().name()
+    }
+
+    /// The record of its trials; None where it has none.
+    #[getter]
+    fn calibration(&self) -> Option<Calibration> {
+        self.0.calibration().cloned().map(Calibration)
+    }
+
+    /// The same with the record of its trials, for one that was fitted to them in another way, such as with a prior.
+    ///
+    /// Raises `InputError` (FIELDS_CONFLICT) where the record has other trials, `QuantityError` for what is no record.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Tube("4.75 mm", wall="0.7 mm", material="low-carbon steel")
+    /// >>> trials = [("90 deg", "86.5 deg"), ("45 deg", "43.2 deg")]
+    /// >>> made = lw.Calibration(trials, tube=tube, former="former 1", date="2026-05-14", revision="2")
+    /// >>> lw.TrialFit(trials).springback().with_calibration(made).calibration == made
+    /// True
+    #[pyo3(signature = (calibration, /))]
+    fn with_calibration(&self, calibration: &Bound<'_, PyAny>) -> PyResult<Self> {
+        let record = calibration::taken(calibration)?;
+        error::call(|| self.0.clone().with_calibration(record)).map(Springback)
     }
 
     /// Whether it rests on trials at one angle only.

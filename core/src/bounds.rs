@@ -161,7 +161,7 @@ pub const HELD_VOLUME: Bound = bound("volume", 0.001, 1_000_000.0, "mL", "a cubi
 /// A free span of line.
 pub const SPAN: Bound = bound("span", 5.0, 20_000.0, "mm", "shorter is a clip, longer sags");
 /// A frequency of vibration.
-pub const FREQUENCY: Bound = bound("frequency", 0.01, 100_000.0, "Hz", "machines");
+pub const FREQUENCY: Bound = bound("frequency", 0.01, 1_000_000.0, "Hz", "machines");
 /// How far a wall may be below what is written, or a diameter above.
 pub const SIZE_TOLERANCE: Bound = bound("tolerance", 0.0, 2.0, "mm", "small-bore hydraulic tube");
 /// By how much the neutral axis lies inside the center line.

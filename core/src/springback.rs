@@ -19,7 +19,7 @@ pub use mechanics::{Hardening, HeldBend, MaterialScatter, Mechanics};
 
 use crate::bounds;
 use crate::code::Code;
-use crate::error::Error;
+use crate::error::{Error, by_name};
 use crate::problem::{Part, Problem, Value};
 use crate::units::{Angle, Ratio, angle_text, deg, ratio, to_deg};
 
@@ -74,6 +74,17 @@ pub enum Basis {
 }
 
 impl Basis {
+    /// All of them.
+    pub const ALL: [Basis; 4] = [Basis::Given, Basis::Trials, Basis::Mechanics, Basis::Blend];
+
+    /// The one of a name; case does not matter.
+    ///
+    /// # Errors
+    /// `UNKNOWN_NAME` with the list of names.
+    pub fn from_name(name: &str) -> Result<Basis, Error> {
+        by_name("basis", name, &Basis::ALL, Basis::name)
+    }
+
     /// The name, the same in every language.
     #[must_use]
     pub fn name(self) -> &'static str {
@@ -119,6 +130,30 @@ impl Springback {
             basis: Basis::Given,
             calibration: None,
         })
+    }
+
+    /// A springback read back from where it was kept: its two parts, what it rests on, and the trials it was fitted to.
+    ///
+    /// # Errors
+    /// As [`Springback::new`]; `FIELDS_CONFLICT` for trials where none belong, or none where they do;
+    /// `TRIALS_UNUSABLE` for a trial that sprang forward.
+    pub fn kept(
+        constant: Angle,
+        proportional: Ratio,
+        basis: Basis,
+        trials: &[Trial],
+    ) -> Result<Springback, Error> {
+        trials.iter().try_for_each(|trial| trial.check())?;
+        if matches!(basis, Basis::Trials | Basis::Blend) == trials.is_empty() {
+            let need = if trials.is_empty() { "the trials it was fitted to" } else { "no trials" };
+            return Err(Problem::new(Code::FieldsConflict, Part::Field("trials".to_owned()))
+                .got(Value::Count(trials.len()))
+                .need(Value::text(need))
+                .why(format!("what rests on \"{}\" has {need}", basis.name()))
+                .fix("the basis and the trials as they were kept")
+                .into());
+        }
+        Ok(Springback { trials: trials.to_vec(), basis, ..Springback::new(constant, proportional)? })
     }
 
     /// The line through two trials, or by least squares through more. Trials at one angle only give a springback in

@@ -49,9 +49,27 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
         lw.material_properties("low-carbon steel", condition="annealed").hardening.value,
         lw.material_properties("copper-nickel").modulus,
         lw.Properties("own", modulus=("205 GPa", "s"), strength_coefficient=("600 MPa", "t"), hardening_exponent=0.2),
-        *flare_values(),
-        *wall_values(),
+        *[*flare_values(), *springback_values(), *wall_values()],
     ]
+
+
+def springback_values() -> list[object]:
+    trials = [("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")]
+    tube = lw.Tube("4.75 mm", wall="0.7 mm", material="low-carbon steel")
+    laws = [{"yield_strength": "240 MPa"}, {"strength_coefficient": "600 MPa", "hardening_exponent": 0.2}]
+    laws.append({"yield_strength": "240 MPa", "tangent_modulus": "2 GPa"})
+    mechanics = [lw.Mechanics("4.75 mm", wall="0.7 mm", modulus="205 GPa", **law) for law in laws]
+    prior = mechanics[0].prior(radius="14.3 mm", strength_scatter=0.1, modulus_scatter=0.03, bend_scatter="0.3 deg", worth=3)
+    record = lw.Calibration(trials, tube=tube, former="former 1", date="2026-05-14", revision="2")
+    fits = [lw.TrialFit(trials), lw.TrialFit(trials, prior=prior), lw.TrialFit([], prior=prior)]
+    advice = fits[0].advice(["90 deg"], half_width="0.5 deg", chance=0.95, candidates=["20 deg", "120 deg"])
+    held = [tube.bend("14.3 mm") for tube in mechanics]
+    lines = [fit.springback() for fit in fits] + [bent.springback(arm="50 mm") for bent in held]
+    lines += [record.springback(), lines[1].with_calibration(record)]
+    rows = [("112.1 mm", "94.2 mm", "90 deg"), ("102 mm", "98.9 mm", "45 deg"), ("121.4 mm", "97.6 mm", "120 deg")]
+    pieces = [lw.TestPiece("200 mm", legs=[a, b], angles=[angle]) for a, b, angle in rows]
+    fitted = lw.PieceFit(pieces)
+    return [*pieces, fitted, fitted.stretch(chance=0.9), *mechanics, *held, prior, record, *fits, advice, *lines]
 
 
 def flare_values() -> list[object]:

@@ -54,6 +54,27 @@ class Change(NamedTuple):
     after: str
 
 
+class Advice(NamedTuple):
+    """Further trial bends: the angles to set, how well the wanted settings are known then, and whether that is enough."""
+
+    angles: tuple[Angle, ...]
+    reaches: Angle
+    is_enough: bool
+
+
+class Stretch(NamedTuple):
+    """Radius of a former's arcs with its standard error, and how much longer an arc is than the tube that went into it.
+
+    `share` is a share of the arc, negative where it is shorter. `radius_error` and `interval` are None for two pieces, and
+    `interval` also where the pieces say so little that it has no end; one that holds 0 means that no stretch was shown.
+    """
+
+    radius: Length
+    radius_error: Length | None
+    share: float
+    interval: tuple[float, float] | None
+
+
 class PowerLaw(NamedTuple):
     """True stress beyond yield: strength_coefficient x true strain ^ exponent."""
 

@@ -246,7 +246,7 @@ impl FlattenedSection {
     /// >>> import linewright as lw
     /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="low-carbon steel")
     /// >>> print(lw.FlattenedSection.from_ovality(tube, 0.08, kinematics="perimeter kept").smallest)
-    /// 4.56 mm
+    /// 4.57 mm
     #[staticmethod]
     #[pyo3(signature = (tube, ovality, /, *, kinematics))]
     fn from_ovality(tube: &Tube, ovality: &Bound<'_, PyAny>, kinematics: &str) -> PyResult<Self> {

@@ -5,7 +5,7 @@ use crate::code::Code;
 use crate::error::Error;
 use crate::material::Properties;
 use crate::problem::Value;
-use crate::units::Length;
+use crate::units::{Length, Pressure};
 
 impl Mechanics {
     /// A tube by its size and what is known of its metal: the power law of hardening where there is one, else no hardening
@@ -29,6 +29,15 @@ impl Mechanics {
     /// # Ok::<(), linewright::Error>(())
     /// ```
     pub fn of_metal(od: Length, wall: Length, metal: &Properties) -> Result<Mechanics, Error> {
+        let (modulus, hardening) = Mechanics::data_of_metal(metal)?;
+        Mechanics::new(od, wall, modulus, hardening)
+    }
+
+    /// The modulus and the law that [`Mechanics::of_metal`] takes.
+    ///
+    /// # Errors
+    /// `NOT_KNOWN` as there.
+    pub fn data_of_metal(metal: &Properties) -> Result<(Pressure, Hardening), Error> {
         let modulus = metal.needed("modulus", metal.modulus())?;
         let hardening = match metal.hardening() {
             Some(law) => Hardening::PowerLaw {
@@ -43,7 +52,7 @@ impl Mechanics {
                 })?,
             },
         };
-        Mechanics::new(od, wall, modulus, hardening)
+        Ok((modulus, hardening))
     }
 }
 

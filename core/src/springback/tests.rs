@@ -90,3 +90,15 @@ fn the_trial_that_contradicts_the_others_is_named() {
     let error = Springback::from_trials(&trials(&pairs[1..])).unwrap_err();
     assert!(!error.problem().got.to_string().contains("odd one"), "{error}");
 }
+
+#[test]
+fn what_was_kept_comes_back_whole() {
+    let made = Springback::from_trials(&trials(&[(90.0, 86.5), (45.0, 43.2)])).unwrap();
+    let back = Springback::kept(made.constant(), made.proportional(), made.basis(), made.trials()).unwrap();
+    assert_eq!(back, made);
+    for (basis, pairs) in [(Basis::Given, &[(90.0, 86.5)][..]), (Basis::Blend, &[]), (Basis::Trials, &[])] {
+        let error = Springback::kept(deg(1.0), ratio(0.02), basis, &trials(pairs)).unwrap_err();
+        assert_eq!(error.code(), Code::FieldsConflict, "{}", basis.name());
+    }
+    assert_eq!(Basis::from_name("Blend").unwrap(), Basis::Blend);
+}

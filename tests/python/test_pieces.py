@@ -1,0 +1,68 @@
+"""The radius of a former from test pieces in Python: the reference table, and what cannot be."""
+
+import csv
+from pathlib import Path
+
+import linewright as lw
+import pytest
+
+TABLE = Path(__file__).resolve().parent.parent / "tables" / "bending" / "pieces_reference.csv"
+
+
+def figures(row):
+    """The pieces of a row of the table, which NumPy and SciPy made."""
+
+    def piece(text):
+        length, legs, angles = text.split(" ")
+        legs, angles = [map(float, part.split(";")) for part in (legs, angles)]
+        return lw.TestPiece(lw.mm(float(length)), legs=[lw.mm(leg) for leg in legs], angles=[lw.deg(a) for a in angles])
+
+    return lw.PieceFit([piece(text) for text in row["pieces"].split("|")]), float(row["chance"])
+
+
+def test_figures_are_those_of_the_table():
+    rows = list(csv.DictReader(TABLE.read_text(encoding="ascii").splitlines()))
+    assert len(rows) > 70
+    for row in rows:
+        fit, chance = figures(row)
+        stretch, interval = fit.stretch(chance=chance), fit.radius_interval(chance=chance)
+        low, high = interval or (None, None)
+        share = (stretch and stretch.interval) or (None, None)
+        gain = fit.gain_interval("90 deg", chance=chance)
+        assert (gain is None) == (interval is None)
+        if gain:
+            assert gain[0].mm / gain[1].mm == pytest.approx(low.mm / high.mm)
+        found = {
+            "radius_mm": fit.radius.mm,
+            "error_mm": fit.radius_error and fit.radius_error.mm,
+            "low_mm": low and low.mm,
+            "high_mm": high and high.mm,
+            "scatter_mm": fit.scatter and fit.scatter.mm,
+            "gain_90_mm": fit.gain("90 deg").mm,
+            "arc_radius_mm": stretch and stretch.radius.mm,
+            "arc_error_mm": stretch and stretch.radius_error and stretch.radius_error.mm,
+            "share": stretch and stretch.share,
+            "share_low": share[0],
+            "share_high": share[1],
+        }
+        for name, value in found.items():
+            if row[name]:
+                assert value == pytest.approx(float(row[name]), rel=1e-8, abs=1e-8), (name, row)
+            else:
+                assert value is None, (name, row)
+        assert fit.former(grip="20 mm").as_formed == fit.radius
+
+
+def test_pieces_that_cannot_be():
+    def code(call, *args, **kwargs):
+        with pytest.raises(lw.LinewrightError) as caught:
+            call(*args, **kwargs)
+        return caught.value.code
+
+    assert code(lw.TestPiece, "200 mm", legs=["112 mm"], angles=["90 deg"]) == "COUNT_MISMATCH"
+    assert code(lw.TestPiece, "200 mm", legs=["112 mm"], angles=[]) == "COUNT_MISMATCH"
+    assert code(lw.TestPiece, 200, legs=["112 mm", "94 mm"], angles=["90 deg"]) == "UNIT_MISSING"
+    assert code(lw.PieceFit, []) == "TRIALS_UNUSABLE"
+    assert code(lw.PieceFit, ["200 mm"]) == "WRONG_KIND"
+    short = lw.TestPiece("200 mm", legs=["100 mm", "90 mm"], angles=["90 deg"])
+    assert code(lw.PieceFit, [short]) == "TRIALS_UNUSABLE"

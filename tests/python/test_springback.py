@@ -1,0 +1,169 @@
+"""Springback in Python: from mechanics, from trials, from both; records; the page, read back."""
+
+import datetime
+import math
+import xml.etree.ElementTree as ET
+
+import linewright as lw
+import numpy as np
+import pytest
+from scipy import stats
+
+SETS = [20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0]
+GOTS = [18.4, 28.6, 42.9, 58.2, 72.5, 87.5, 102.2, 117.3]
+TRIALS = [(lw.deg(s), lw.deg(g)) for s, g in zip(SETS, GOTS)]
+TUBE = lw.Tube("4.75 mm", wall="0.7 mm", material="low-carbon steel")
+PRIOR = lw.Prior(constant=("1 deg", "0.5 deg"), proportional=(0.02, 0.01), scatter="0.3 deg", worth=2)
+
+
+def raises(code, call, *args, **kwargs):
+    with pytest.raises(lw.LinewrightError) as caught:
+        call(*args, **kwargs)
+    assert caught.value.code == code, caught.value
+    return caught.value
+
+
+def test_mechanics_against_the_closed_form():
+    """A perfectly plastic tube with its core in the bore: 4/3 (R^3 - r^3) sy less what the elastic core lacks."""
+    od, wall, e, sy, radius = 4.7625, 0.7112, 207e3, 250.0, 14.2875
+    tube = lw.Mechanics(lw.mm(od), wall=lw.mm(wall), modulus=lw.mpa(e), yield_strength=lw.mpa(sy))
+    bent = tube.bend(lw.mm(radius))
+    # By quadrature over the height, chord of the wall times stress times height.
+    y = np.linspace(0, od / 2, 400_001)
+    bore = od / 2 - wall
+    chord = 2 * (np.sqrt(np.maximum((od / 2) ** 2 - y**2, 0)) - np.sqrt(np.maximum(bore**2 - y**2, 0)))
+    moment = 2 * np.trapezoid(chord * np.minimum(e * y / radius, sy) * y, y)
+    assert bent.moment_nmm == pytest.approx(moment, rel=1e-6)
+    stiffness = e * math.pi / 4 * ((od / 2) ** 4 - bore**4)
+    share = moment * radius / stiffness
+    assert bent.share == pytest.approx(share, rel=1e-6)
+    assert bent.formed_radius.mm == pytest.approx(radius / (1 - share), rel=1e-6)
+    line = bent.springback(arm="60 mm")
+    assert line.basis == "mechanics" and line.proportional == pytest.approx(share, rel=1e-6)
+    assert line.constant.rad == pytest.approx(moment * 60 / (2 * stiffness), rel=1e-6)
+    least, most = tube.setting_range("90 deg", radius=lw.mm(radius), strength_scatter=0.1, modulus_scatter=0.03)
+    assert least < bent.springback().setting("90 deg") < most
+
+
+def test_laws_that_are_none():
+    def make(**law):
+        return lw.Mechanics("4.75 mm", wall="0.7 mm", modulus="205 GPa", **law)
+
+    assert raises("FIELD_MISSING", make).part == "field yield_strength"
+    assert raises("FIELD_MISSING", make, hardening_exponent=0.2).part == "field strength_coefficient"
+    assert raises("FIELD_MISSING", make, strength_coefficient="600 MPa").part == "field hardening_exponent"
+    raises("FIELDS_CONFLICT", make, yield_strength="240 MPa", strength_coefficient="600 MPa", hardening_exponent=0.2)
+    raises("UNIT_MISSING", make, yield_strength=240)
+    raises("OUT_OF_RANGE", make, yield_strength="240 GPa")
+    raises("OUT_OF_RANGE", make(yield_strength="240 MPa").bend, "2 mm")
+    raises("NOT_KNOWN", lw.Mechanics.of_metal, "4.75 mm", wall="0.7 mm", metal=lw.material_properties("stainless 316"))
+    raises("WRONG_KIND", lw.Mechanics.of_metal, "4.75 mm", wall="0.7 mm", metal="stainless 316")
+
+
+def test_a_fit_is_that_of_least_squares():
+    fit = lw.TrialFit(TRIALS)
+    found = stats.linregress(SETS, np.subtract(SETS, GOTS))
+    line = fit.springback()
+    assert line.proportional == pytest.approx(found.slope, abs=1e-12) and line.basis == "trials"
+    assert line.constant.deg == pytest.approx(found.intercept, abs=1e-10)
+    assert fit.standard_errors[1] == pytest.approx(found.stderr, rel=1e-9)
+    assert fit.standard_errors[0].deg == pytest.approx(found.intercept_stderr, rel=1e-9)
+    t = stats.t.ppf(0.975, 6)
+    low, high = fit.proportional_interval(chance=0.95)
+    assert (low, high) == pytest.approx((found.slope - t * found.stderr, found.slope + t * found.stderr), rel=1e-7)
+    low, high = fit.setting_interval("90 deg", chance=0.95)
+    assert low < line.setting("90 deg") < high and fit.degrees_of_freedom == 6
+    assert fit.outlier is None and fit.is_bent is False and fit.weight_of_trials("90 deg") == 1
+    odd = TRIALS.copy()
+    odd[4] = (odd[4][0], "71 deg")
+    assert lw.TrialFit(odd).outlier == 4
+
+
+def test_few_trials_say_what_they_cannot():
+    two = lw.TrialFit(TRIALS[::7])
+    assert two.scatter is two.standard_errors is two.setting_interval("90 deg", chance=0.95) is None
+    assert two.next_bend("90 deg", chance=0.95) is two.outlier is two.is_bent is None
+    error = raises("NOT_KNOWN", two.advice, ["90 deg"], half_width="0.5 deg", chance=0.95, candidates=["90 deg"])
+    assert "third trial" in error.need
+    one = lw.TrialFit(TRIALS[5:6], prior=PRIOR)
+    assert one.springback().basis == "blend" and 0 < one.weight_of_trials("90 deg") < 1
+    assert lw.TrialFit([], prior=PRIOR).springback().basis == "mechanics"
+    raises("TRIALS_UNUSABLE", lw.TrialFit, TRIALS[:1])
+    raises("TRIALS_UNUSABLE", lw.TrialFit, [("90 deg", "91 deg"), ("45 deg", "44 deg")])
+    raises("WRONG_KIND", lw.TrialFit, [("90 deg",)])
+    raises("UNIT_MISSING", lw.TrialFit, [(90, 87)])
+    raises("WRONG_KIND", lw.TrialFit, TRIALS, prior=0.3)
+    raises("OUT_OF_RANGE", lw.TrialFit(TRIALS).setting_interval, "90 deg", chance=95)
+    raises("OUT_OF_RANGE", lw.TrialFit, [], prior=lw.Prior(**{**parts(PRIOR), "worth": 0}))
+    raises("OUT_OF_RANGE", lw.Prior, **{**parts(PRIOR), "worth": -1})
+    raises("WRONG_KIND", lw.Prior, **{**parts(PRIOR), "constant": "1 deg"})
+
+
+def parts(prior):
+    return {"constant": prior.constant, "proportional": prior.proportional, "scatter": prior.scatter, "worth": prior.worth}
+
+
+def test_a_record_keeps_what_a_workshop_needs():
+    day = datetime.date(2026, 5, 14)
+    record = lw.Calibration(TRIALS, tube=TUBE, former="former 1", date=day, revision="2")
+    assert record == lw.Calibration(TRIALS, tube=TUBE, former="former 1", date="2026-05-14", revision="2")
+    assert record.is_for(TUBE) and not record.is_for(lw.Tube("6 mm", wall="0.7 mm", material="low-carbon steel"))
+    assert record.springback().calibration == record and record.springback().setting("90 deg") > lw.deg(90)
+    blend = lw.TrialFit(TRIALS, prior=PRIOR).springback()
+    assert blend.calibration is None and blend.with_calibration(record).calibration == record
+    raises("FIELDS_CONFLICT", lw.TrialFit(TRIALS[:5]).springback().with_calibration, record)
+    raises("UNREADABLE", lw.Calibration, TRIALS, tube=TUBE, former="f", date="14.05.2026", revision="1")
+    raises("WRONG_KIND", lw.Calibration, TRIALS, tube=TUBE, former="f", date=20260514, revision="1")
+    raises("FIELD_MISSING", lw.Calibration, TRIALS, tube=TUBE, former=" ", date=day, revision="1")
+    raises("WRONG_KIND", record.is_for, "4.75 mm")
+    raises("FIELDS_CONFLICT", lw.Springback, constant="1 deg", proportional=0.02, trials=TRIALS)
+    raises("UNKNOWN_NAME", lw.Springback, constant="1 deg", proportional=0.02, basis="guess")
+
+
+def test_the_page_shows_what_the_fit_says():
+    """Read back from the picture: scales from the axes' numbers, then trials, line and band."""
+    record = lw.Calibration(TRIALS, tube=TUBE, former="blue <1> & old", date="2026-05-14", revision="2")
+    fit = lw.TrialFit(TRIALS)
+    page = fit.page(["30 deg", "90 deg"], chance=0.95, calibration=record)
+    root = ET.fromstring(page)
+    svg = "{http://www.w3.org/2000/svg}"
+    group = {g.get("id"): g for g in root.iter(f"{svg}g")}
+
+    def scale(name, axis):
+        found = [(float(t.text), float(t.get(axis))) for t in group[name].iter(f"{svg}text")]
+        assert len(found) >= 4
+        return np.polyfit([at for _, at in found], [value for value, _ in found], 1)
+
+    across, up = scale("across", "x"), scale("up", "y")
+    # The numbers of the upright axis stand a little below their lines.
+    up[1] += up[0] * 1.1
+    trials = [(float(c.get("cx")), float(c.get("cy"))) for c in group["trials"].iter(f"{svg}circle")]
+    for (x, y), s, g in zip(trials, SETS, GOTS, strict=True):
+        assert np.polyval(across, x) == pytest.approx(s, abs=0.01)
+        assert np.polyval(up, y) == pytest.approx(s - g, abs=0.01)
+
+    def points(element):
+        return [tuple(map(float, point.split(","))) for point in element.get("points").split()]
+
+    line = fit.springback()
+    for element in group["line"].iter(f"{svg}polyline"):
+        for x, y in points(element):
+            expected = line.constant.deg + line.proportional * np.polyval(across, x)
+            assert np.polyval(up, y) == pytest.approx(expected, abs=0.01)
+    (band,) = group["band"].iter(f"{svg}polygon")
+    edge = points(band)
+    assert len(edge) == 122
+    n, mean = len(SETS), np.mean(SETS)
+    sxx = np.sum((np.array(SETS) - mean) ** 2)
+    for (x, low), (_, high) in zip(edge[:61], reversed(edge[61:])):
+        at = np.polyval(across, x)
+        half = stats.t.ppf(0.975, n - 2) * fit.scatter.deg * math.sqrt(1 + 1 / n + (at - mean) ** 2 / sxx)
+        assert (np.polyval(up, high) - np.polyval(up, low)) / 2 == pytest.approx(half, abs=0.01)
+    words = " ".join(text.text for text in root.iter(f"{svg}text"))
+    assert "blue <1> & old" in words and "2026-05-14" in words and "estimate" in words
+    low, high = fit.setting_interval("90 deg", chance=0.95)
+    assert f"{math.floor(low.deg * 10) / 10:.1f} to {math.ceil(high.deg * 10) / 10:.1f}" in words
+    assert "NOT RECORDED" in fit.page([], chance=0.95)
+    assert "NOT KNOWN" in lw.TrialFit(TRIALS[::7]).page(["90 deg"], chance=0.95)
+    raises("OUT_OF_RANGE", fit.page, ["90 deg"] * 15, chance=0.95)
+    raises("WRONG_KIND", fit.page, [], chance=0.95, calibration="none")
