@@ -706,7 +706,7 @@ lw_status lw_angle_read(const char *text,
 
 /**
  * Reads a pressure or a stress as people write it: "205 GPa", "240 N/mm2", "130 bar", "1900 psi", "30 ksi". Case does not
- * count: "mpa" is a megapascal. A number without a unit is refused.
+ * count, but for "mPa", a thousandth of a pascal, which is refused. A number without a unit is refused.
  *
  * Errors: as lw_length_read, LW_WRONG_KIND for a length or an angle.
  */
@@ -1120,17 +1120,37 @@ lw_status lw_bent_wall_outer_stretch(const lw_bent_wall *bent,
                                      double *stretch);
 
 /**
- * Whether the inside of the bend would wrinkle or kink if nothing held it, as in the hands, for a metal of a hardening
- * exponent: needs_groove is 1 where the compression is above the critical one, both plain shares. That it needs a groove
- * is no verdict on a bend in a groove that fits. A model for thin shells, not compared with bends.
+ * The compression inside the bend, and the one at which a free, thin cylinder of this wall begins to wrinkle, for a metal of
+ * a hardening exponent; both plain shares. The criterion holds for walls up to a tenth of their radius; for a thicker one
+ * critical is what one of a tenth bears, and it bears that at least.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE for the exponent.
  */
 lw_status lw_bent_wall_free_wrinkling(const lw_bent_wall *bent,
                                       double hardening_exponent,
                                       double *compression,
-                                      double *critical,
-                                      int32_t *needs_groove);
+                                      double *critical);
+
+/**
+ * Whether the inside of the bend would wrinkle or kink unless a groove that fits, or a mandrel, holds it. That it needs one
+ * is no verdict on a bend that has one. Not compared with bends.
+ *
+ * Errors: as lw_bent_wall_free_wrinkling; LW_NOT_KNOWN where the criterion does not say, as for nearly all brake tube.
+ */
+lw_status lw_bent_wall_needs_groove(const lw_bent_wall *bent,
+                                    double hardening_exponent,
+                                    int32_t *needs_groove);
+
+/**
+ * The same in a sentence, with the reason where it is not known.
+ *
+ * Errors: as lw_bent_wall_free_wrinkling.
+ */
+lw_status lw_bent_wall_wrinkling_words(const lw_bent_wall *bent,
+                                       double hardening_exponent,
+                                       char *buf,
+                                       size_t cap,
+                                       size_t *need);
 
 /**
  * Frees a bent wall. NULL is allowed.

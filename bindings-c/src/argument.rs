@@ -139,6 +139,12 @@ pub(crate) fn known<T>(figure: Option<T>, what: &str) -> Result<T, Error> {
     figure.ok_or_else(|| refuse(Code::NotKnown, what, Value::Nothing, Value::Nothing))
 }
 
+/// A figure, or that it is not known, with the reason and what there is instead.
+pub(crate) fn known_or<T>(figure: Option<T>, what: &str, why: &str, instead: &str) -> Result<T, Error> {
+    let unknown = || Problem::new(Code::NotKnown, Part::Field(what.to_owned())).why(why).fix(instead).into();
+    figure.ok_or_else(unknown)
+}
+
 /// Writes the ends of an interval, if there is one.
 pub(crate) fn interval<T>(
     low: Option<&mut MaybeUninit<T>>,

@@ -187,7 +187,7 @@ pub unsafe extern "C" fn lw_angle_read(
 }
 
 /// Reads a pressure or a stress as people write it: "205 GPa", "240 N/mm2", "130 bar", "1900 psi", "30 ksi". Case does not
-/// count: "mpa" is a megapascal. A number without a unit is refused.
+/// count, but for "mPa", a thousandth of a pascal, which is refused. A number without a unit is refused.
 ///
 /// Errors: as lw_length_read, LW_WRONG_KIND for a length or an angle.
 #[unsafe(no_mangle)]

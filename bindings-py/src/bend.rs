@@ -1,4 +1,8 @@
-//! One bend: arc, tangent length and gain.
+//! One bend: arc, tangent length and gain; what it does to the wall.
+
+mod wall;
+
+pub(crate) use wall::{BentWall, FlattenedSection, radius_rules, section_limits, wall_reserves};
 
 use crate::error;
 use crate::quantity;

@@ -39,7 +39,9 @@ mod _native {
     #[pymodule_export]
     use crate::bench::{Bench, FlareTool, Former};
     #[pymodule_export]
-    use crate::bend::{arc, gain, tangent_length};
+    use crate::bend::{
+        BentWall, FlattenedSection, arc, gain, radius_rules, section_limits, tangent_length, wall_reserves,
+    };
     #[pymodule_export]
     use crate::check::HandCheck;
     #[pymodule_export]

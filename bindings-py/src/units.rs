@@ -287,7 +287,7 @@ pub(crate) fn mpa(value: &Bound<'_, PyAny>) -> PyResult<Pressure> {
 }
 
 /// Reads what people write for a pressure or a stress: `205 GPa`, `240 N/mm2`, `130 bar`, `1900 psi`, `30 ksi`. Case does
-/// not count: `mpa` is a megapascal.
+/// not count, but for `mPa`, a thousandth of a pascal, which is refused.
 ///
 /// Raises `InputError`, with the codes of `read_length`; WRONG_KIND for a length or an angle.
 ///

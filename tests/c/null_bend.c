@@ -211,10 +211,14 @@ static void of_bends(void) {
     REFUSES("place", lw_bent_wall_at(bent, NULL, "uniaxial", &length_0));
     REFUSES("thinning", lw_bent_wall_at(bent, "extrados", NULL, &length_0));
     REFUSES("wall", lw_bent_wall_at(bent, "extrados", "uniaxial", NULL));
-    REFUSES("bent", lw_bent_wall_free_wrinkling(NULL, 0.2, &number_0, &number_1, &flag));
-    REFUSES("compression", lw_bent_wall_free_wrinkling(bent, 0.2, NULL, &number_1, &flag));
-    REFUSES("critical", lw_bent_wall_free_wrinkling(bent, 0.2, &number_0, NULL, &flag));
-    REFUSES("needs_groove", lw_bent_wall_free_wrinkling(bent, 0.2, &number_0, &number_1, NULL));
+    REFUSES("bent", lw_bent_wall_free_wrinkling(NULL, 0.2, &number_0, &number_1));
+    REFUSES("compression", lw_bent_wall_free_wrinkling(bent, 0.2, NULL, &number_1));
+    REFUSES("critical", lw_bent_wall_free_wrinkling(bent, 0.2, &number_0, NULL));
+    REFUSES("bent", lw_bent_wall_needs_groove(NULL, 0.2, &flag));
+    REFUSES("needs_groove", lw_bent_wall_needs_groove(bent, 0.2, NULL));
+    REFUSES("bent", lw_bent_wall_wrinkling_words(NULL, 0.2, text, sizeof text, &count));
+    REFUSES("buf", lw_bent_wall_wrinkling_words(bent, 0.2, NULL, sizeof text, &count));
+    REFUSES("need", lw_bent_wall_wrinkling_words(bent, 0.2, text, sizeof text, NULL));
     REFUSES("bent", lw_bent_wall_neutral_shift(NULL, &length_0));
     REFUSES("shift", lw_bent_wall_neutral_shift(bent, NULL));
     REFUSES("tube", lw_bent_wall_new(NULL, lw_mm(14.3), &new_bent));

@@ -2,6 +2,7 @@
 
 use super::accept_flare::{self, AcceptFlare};
 use super::threads::Threads;
+use super::wall::{self, AcceptWall};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 
@@ -29,6 +30,7 @@ pub enum Accept {
     Turn(Turn),
     Flare(AcceptFlare),
     Threads(Threads),
+    Wall(AcceptWall),
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -240,6 +242,7 @@ impl Accept {
             name if accept_flare::OPERATIONS.contains(&name) => {
                 Accept::Flare(AcceptFlare::read(name, accept)?)
             }
+            name if wall::OPERATIONS.contains(&name) => Accept::Wall(AcceptWall::read(name, accept)?),
             other => return Err(format!("unknown operation {other}")),
         })
     }
@@ -278,6 +281,7 @@ impl Accept {
             Accept::Threads(threads) => threads.answer_keys(),
             Accept::Turn(_) => &["words", "clock", "inclinometer_deg"],
             Accept::Flare(input) => input.answer_keys(),
+            Accept::Wall(input) => input.answer_keys(),
             Accept::Vertices(_) => &["straights_mm", "angles_deg", "rotations_deg", "developed_length_mm"],
             Accept::Plan(_) => &[
                 "finished_length_mm",

@@ -14,6 +14,7 @@ pub mod run_flare;
 pub mod sample;
 pub mod source;
 pub mod threads;
+pub mod wall;
 
 /// What a helper gives back: a test fails on an error with its text.
 pub type Outcome<T> = Result<T, Box<dyn std::error::Error>>;

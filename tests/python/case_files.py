@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 import case_flares
+import case_walls
 
 CASES = Path(__file__).resolve().parents[1] / "cases"
 
@@ -50,6 +51,7 @@ OPERATIONS = {
     "clips_to_buy": ("needed reusable", "buy spares"),
     "flare_trial": ("before after", "net_shortening_mm"),
     **case_flares.OPERATIONS,
+    **case_walls.OPERATIONS,
     "turn": ("rotation bend", "words clock inclinometer_deg"),
     "vertices": ("points radius*", "straights_mm angles_deg rotations_deg developed_length_mm"),
     "plan": (

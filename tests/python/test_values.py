@@ -49,7 +49,7 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
         lw.material_properties("low-carbon steel", condition="annealed").hardening.value,
         lw.material_properties("copper-nickel").modulus,
         lw.Properties("own", modulus=("205 GPa", "s"), strength_coefficient=("600 MPa", "t"), hardening_exponent=0.2),
-        *[*flare_values(), *springback_values()],
+        *[*flare_values(), *springback_values(), *wall_values()],
     ]
 
 
@@ -83,6 +83,19 @@ def flare_values() -> list[object]:
         *[end, nut, port, end.clamp_margin("0.7 mm"), *allowances, lw.flare_size("double-45", "3/16 in")],
         *[lw.FlareForm(flare, **tube, diameter="7 mm") for flare in ("double-45", "bubble")],
         *[*lw.flare_standards(), *lw.usual_threads(), *lw.hexagons(), *lw.washers([("banjo", "3/8-24 UNF-2A")])],
+    ]
+
+
+def wall_values() -> list[object]:
+    tube = lw.Tube("25 mm", wall="0.5 mm", material="copper-nickel")
+    bent = lw.BentWall(tube, radius="37.5 mm", neutral_shift="0.1 mm")
+    section = lw.FlattenedSection
+    return [
+        *[bent, bent.with_plastic_neutral_axis(), lw.BentWall(tube, radius="1 m"), bent.extrados],
+        *[bent.free_wrinkling(0.2), lw.BentWall(tube, radius="30 mm").free_wrinkling(0.0)],
+        section.from_flattening(tube, 0.9, kinematics="sides held"),
+        section.from_ovality(tube, 0.05, kinematics="perimeter kept"),
+        *[*lw.radius_rules("4.75 mm"), *lw.section_limits(), *lw.wall_reserves()],
     ]
 
 

@@ -149,6 +149,11 @@ fn flares_ports_and_hose_ends_are_answered() -> Outcome {
 }
 
 #[test]
+fn pressures_and_walls_are_answered() -> Outcome {
+    all_checks_hold("wall", 60)
+}
+
+#[test]
 fn last_error_belongs_to_its_thread() -> Outcome {
     all_checks_hold("threads", 30)
 }
@@ -186,7 +191,7 @@ fn wrong_quantities_do_not_compile() -> Outcome {
     let compilers =
         [Compiler::c99("C compile of wrong quantities"), Compiler::cpp17("C++ compile of wrong quantities")];
     for compiler in compilers.into_iter().flatten() {
-        for name in ["swap_length_angle", "bare_double"] {
+        for name in ["swap_length_angle", "swap_pressure_length", "bare_double"] {
             let right = compiler.check(&program_source(name), &[])?;
             assert!(right.status.success(), "{name}: {}", String::from_utf8_lossy(&right.stderr));
             let wrong = compiler.check(&program_source(name), &["-DWRONG"])?;

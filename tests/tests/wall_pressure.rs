@@ -327,31 +327,14 @@ fn limits_are_those_of_the_textbook() -> Outcome<()> {
         let section = FlattenedSection::from_ovality(&tube(4.75, 0.75)?, ratio(0.0), kinematics)?;
         assert_eq!(section.bore_share().value.to_bits(), 1.0_f64.to_bits(), "{}", kinematics.name());
     }
-    // A hardly bent tube wrinkles nowhere, a metal that does not harden anywhere.
-    let wide = BentWall::new(&tube(4.75, 0.75)?, mm(1000.0))?;
-    assert!(
-        !wide.free_wrinkling(ratio(0.2))?.needs_groove() && wide.free_wrinkling(ratio(0.0))?.needs_groove()
-    );
-    // Thinner wall or tighter radius never needs the groove less; 25 x 0.5 mm at 1.5 diameters does, 4.75 x 0.7 mm at 8 does not.
-    let mut last = 0.0;
-    for (wall, radius) in [(0.9, 60.0), (0.9, 30.0), (0.7, 30.0), (0.5, 20.0), (0.3, 12.0)] {
-        let found = BentWall::new(&tube(4.75, wall)?, mm(radius))?.free_wrinkling(ratio(0.2))?;
-        let severity = found.compression().value / found.critical().value;
-        assert!(severity > last, "{wall} {radius}: {severity}");
-        last = severity;
-    }
     let thin = BentWall::new(&tube(25.0, 0.5)?, mm(37.5))?;
-    let free = BentWall::new(&tube(4.75, 0.7)?, mm(38.0))?;
-    assert!(
-        thin.free_wrinkling(ratio(0.2))?.needs_groove() && !free.free_wrinkling(ratio(0.2))?.needs_groove()
-    );
     // The strain t / (2 D) at n = 9 / 64, where (2 / 3) sqrt(n) is a quarter and D that of the middle of the wall.
     let at = thin.free_wrinkling(ratio(9.0 / 64.0))?.critical().value;
     assert!((at - 0.5 / (2.0 * 24.5)).abs() < 1e-12);
     // At the critical strain the power law's stress is the buckling stress of its root of secant times tangent modulus.
-    let (n, e) = (0.2, wide.free_wrinkling(ratio(0.2))?.critical().value);
+    let (n, e) = (0.2, thin.free_wrinkling(ratio(0.2))?.critical().value);
     let stress = 600.0 * e.powf(n);
-    let buckling = (stress / e * (n * stress / e)).sqrt() * (0.75 / 2.0) / (3.0 * (1.0 - 0.25_f64)).sqrt();
+    let buckling = (stress / e * (n * stress / e)).sqrt() * (0.5 / 12.25) / (3.0 * (1.0 - 0.25_f64)).sqrt();
     assert!((stress / buckling - 1.0).abs() < 1e-12);
     Ok(())
 }

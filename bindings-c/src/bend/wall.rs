@@ -1,6 +1,6 @@
 //! What a bend does to the wall of a tube.
 
-use crate::argument::{given, given_mut, put, text};
+use crate::argument::{fill_text, given, given_mut, known_or, put, text};
 use crate::call::{call, lw_status};
 use crate::tube::lw_tube;
 use crate::units::lw_length;
@@ -119,9 +119,9 @@ pub extern "C" fn lw_bent_wall_outer_stretch(
     call(|| put(stretch, "stretch", given(bent, "bent")?.0.outer_stretch().value))
 }
 
-/// Whether the inside of the bend would wrinkle or kink if nothing held it, as in the hands, for a metal of a hardening
-/// exponent: needs_groove is 1 where the compression is above the critical one, both plain shares. That it needs a groove
-/// is no verdict on a bend in a groove that fits. A model for thin shells, not compared with bends.
+/// The compression inside the bend, and the one at which a free, thin cylinder of this wall begins to wrinkle, for a metal of
+/// a hardening exponent; both plain shares. The criterion holds for walls up to a tenth of their radius; for a thicker one
+/// critical is what one of a tenth bears, and it bears that at least.
 ///
 /// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE for the exponent.
 #[unsafe(no_mangle)]
@@ -130,19 +130,52 @@ pub extern "C" fn lw_bent_wall_free_wrinkling(
     hardening_exponent: f64,
     compression: Option<&mut MaybeUninit<f64>>,
     critical: Option<&mut MaybeUninit<f64>>,
-    needs_groove: Option<&mut MaybeUninit<i32>>,
 ) -> lw_status {
     call(|| {
         let bent = given(bent, "bent")?.0;
         let (compression, critical) =
             (given_mut(compression, "compression")?, given_mut(critical, "critical")?);
-        let needs_groove = given_mut(needs_groove, "needs_groove")?;
         let found = bent.free_wrinkling(ratio(hardening_exponent))?;
         compression.write(found.compression().value);
         critical.write(found.critical().value);
-        needs_groove.write(i32::from(found.needs_groove()));
         Ok(())
     })
+}
+
+/// Whether the inside of the bend would wrinkle or kink unless a groove that fits, or a mandrel, holds it. That it needs one
+/// is no verdict on a bend that has one. Not compared with bends.
+///
+/// Errors: as lw_bent_wall_free_wrinkling; LW_NOT_KNOWN where the criterion does not say, as for nearly all brake tube.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bent_wall_needs_groove(
+    bent: Option<&lw_bent_wall>,
+    hardening_exponent: f64,
+    needs_groove: Option<&mut MaybeUninit<i32>>,
+) -> lw_status {
+    call(|| {
+        let bent = given(bent, "bent")?.0;
+        let needs_groove = given_mut(needs_groove, "needs_groove")?;
+        let found = bent.free_wrinkling(ratio(hardening_exponent))?;
+        let instead = "a smallest radius with its scope and source, see lw_radius_rule_count";
+        let needs = known_or(found.needs_groove(), "needs_groove", found.words(), instead)?;
+        needs_groove.write(i32::from(needs));
+        Ok(())
+    })
+}
+
+/// The same in a sentence, with the reason where it is not known.
+///
+/// Errors: as lw_bent_wall_free_wrinkling.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_bent_wall_wrinkling_words(
+    bent: Option<&lw_bent_wall>,
+    hardening_exponent: f64,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let words = || Ok(given(bent, "bent")?.0.free_wrinkling(ratio(hardening_exponent))?.words().to_owned());
+    call(|| unsafe { fill_text(buf, cap, need, words) })
 }
 
 /// Frees a bent wall. NULL is allowed.

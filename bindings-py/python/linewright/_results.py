@@ -90,6 +90,55 @@ class Figure(NamedTuple):
     checked: str
 
 
+class LengthRange(NamedTuple):
+    """Smallest and largest value of a length that two assumptions bound."""
+
+    least: Length
+    most: Length
+
+
+class FreeWrinkling(NamedTuple):
+    """The compression inside a bend against the one at which a free, thin cylinder begins to wrinkle.
+
+    `wall_share` is the wall as a share of its middle radius; the criterion holds up to a tenth. `needs_groove` is None
+    where it does not say; `words` has the reason.
+    """
+
+    compression: float
+    critical: float
+    wall_share: float
+    needs_groove: bool | None
+    words: str
+
+
+class RadiusRule(NamedTuple):
+    """A smallest centerline radius that a public text gives, and what it is said of."""
+
+    scope: str
+    least: Length
+    source: str
+    checked: str
+
+
+class SectionLimit(NamedTuple):
+    """A limit of flattening, ovality or wrinkles that a public text gives, and what it is said of."""
+
+    measure: str
+    scope: str
+    limit: float
+    source: str
+    checked: str
+
+
+class WallReserve(NamedTuple):
+    """Wall to have before bending, as a multiple of the wall that is needed."""
+
+    radius_in_diameters: float
+    multiple: float
+    source: str
+    checked: str
+
+
 class Place(NamedTuple):
     """A place on a path: the point, the direction from A to B and the normal of the bend plane, of length one."""
 

@@ -7,11 +7,13 @@
 
 mod rules;
 mod section;
+mod wrinkling;
 
 pub use rules::{
     Measure, RadiusRule, SectionLimit, WallReserve, radius_rules, section_limits, wall_reserves,
 };
 pub use section::{FlattenedSection, Kinematics};
+pub use wrinkling::FreeWrinkling;
 
 use crate::bounds;
 use crate::code::Code;
@@ -116,24 +118,12 @@ pub struct BentWall {
     shift_mm: f64,
 }
 
-/// An estimate of whether the inside of a bend would wrinkle if nothing held it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct FreeWrinkling {
-    compression: f64,
-    critical: f64,
-}
-
 /// Wall at a fiber whose distance from the bend's center is `fiber`, neutral at `neutral`.
 fn wall_at(wall: f64, neutral: f64, fiber: f64, thinning: Thinning) -> f64 {
     match thinning {
         Thinning::PlaneStrain => wall * neutral / fiber,
         Thinning::Uniaxial => wall * sqrt(neutral / fiber),
     }
-}
-
-/// Compression that a thin cylinder takes before it wrinkles on its own: (2/3) sqrt(n) t / r for a metal of stress K e^n.
-fn critical_strain(wall: f64, middle: f64, exponent: f64) -> f64 {
-    2.0 / 3.0 * sqrt(exponent) * wall / middle
 }
 
 impl BentWall {
@@ -239,59 +229,5 @@ impl BentWall {
     pub fn outer_stretch(&self) -> Ratio {
         let (fiber, neutral) = self.fibers(Place::Extrados);
         ratio(fiber / neutral - 1.0)
-    }
-
-    /// Whether the inside of the bend would wrinkle or kink if nothing held it, as in the hands, for a metal of hardening
-    /// exponent n: a thin wall and a tight radius do. What a groove that fits makes of it is not known here.
-    ///
-    /// Model: a long thin cylinder under even compression, elastic buckling (E t / (r sqrt(3 (1 - nu^2)))) with the modulus
-    /// replaced by the root of secant times tangent modulus and Poisson's ratio by 1/2 (deformation theory; from memory).
-    /// For a power law that is a strain of (2/3) sqrt(n) t / r, whatever K. It is held against r / R, both at the middle of
-    /// the wall. A limit often used for pipes bent free, a strain of t / (2 D) (from memory), is the same for n = 0.14 and
-    /// somewhat less for more. Limits: brake tube is thicker than thin-shell theory allows for (t / r up to 0.5, not 0.1),
-    /// and a bend compresses its inside only, which stands more. It has not been compared with bends.
-    ///
-    /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE` for the exponent.
-    ///
-    /// ```
-    /// use linewright::bend::wall::BentWall;
-    /// use linewright::units::{mm, ratio};
-    /// use linewright::{Material, Tube};
-    /// let tube = Tube::new(mm(4.75), mm(0.7), Material::LowCarbonSteel)?;
-    /// // The radius of a usual former is beyond what bare hands can do.
-    /// assert!(BentWall::new(&tube, mm(14.3))?.free_wrinkling(ratio(0.21))?.needs_groove());
-    /// assert!(!BentWall::new(&tube, mm(25.0))?.free_wrinkling(ratio(0.21))?.needs_groove());
-    /// # Ok::<(), linewright::Error>(())
-    /// ```
-    pub fn free_wrinkling(&self, exponent: Ratio) -> Result<FreeWrinkling, Error> {
-        let exponent = bounds::HARDENING_EXPONENT.ratio(exponent)?.value;
-        let middle = (self.od_mm - self.wall_mm) / 2.0;
-        let neutral = self.radius_mm - self.shift_mm;
-        Ok(FreeWrinkling {
-            compression: (middle - self.shift_mm) / neutral,
-            critical: critical_strain(self.wall_mm, middle, exponent),
-        })
-    }
-}
-
-impl FreeWrinkling {
-    /// Compression of the middle of the wall inside the bend.
-    #[must_use]
-    pub fn compression(&self) -> Ratio {
-        ratio(self.compression)
-    }
-
-    /// Compression at which a free cylinder would wrinkle.
-    #[must_use]
-    pub fn critical(&self) -> Ratio {
-        ratio(self.critical)
-    }
-
-    /// Whether the inside would wrinkle unless a groove holds it. That it does not need one has a reason; that it does is
-    /// no verdict on a bend in a groove that fits.
-    #[must_use]
-    pub fn needs_groove(&self) -> bool {
-        self.compression > self.critical
     }
 }

@@ -71,10 +71,19 @@ pub fn angle_text(angle: Angle) -> String {
     format!("{} deg", decimal(to_deg(angle)))
 }
 
-/// A pressure as messages print it: `"13 MPa"`, `"0.25 MPa"`.
+/// A pressure as messages print it: `"13 MPa"`, `"172.37 MPa"`; small ones with four digits, `"0.006895 MPa"`.
 #[must_use]
 pub fn pressure_text(pressure: Pressure) -> String {
-    format!("{} MPa", decimal(to_mpa(pressure)))
+    let value = to_mpa(pressure);
+    let mut decimals = 2;
+    let mut least = 10.0;
+    while value.abs() < least && decimals < 9 {
+        decimals += 1;
+        least /= 10.0;
+    }
+    let text = format!("{value:.decimals$}");
+    let text = text.trim_end_matches('0').trim_end_matches('.');
+    format!("{} MPa", if text == "-0" { "0" } else { text })
 }
 
 /// A pressure with every digit, so that reading it gives the same bits: `"6.894757293168362 MPa"`.

@@ -274,3 +274,77 @@ fn quantities_of_fluids_come_back() {
     assert!((share.value - 1.5).abs() < 1e-15 && (to_m_per_s(speed) - 1.0).abs() < 1e-15);
     assert!((grown.value - 7e-3).abs() < 1e-15);
 }
+
+fn pressure_code(text: &str) -> Code {
+    match read_pressure(text) {
+        Ok(value) => panic!("{text} gave {}", to_mpa(value)),
+        Err(error) => error.code(),
+    }
+}
+
+/// A bar is 0.1 MPa; a pound per square inch 4.448 221 615 260 5 N on 645.16 mm2, by definition.
+#[test]
+fn pressures_as_people_write_them() {
+    for (text, want) in [
+        ("290 MPa", 290.0),
+        ("290 mpa", 290.0),
+        ("290Mpa", 290.0),
+        ("150 bar", 15.0),
+        ("0,5 bar", 0.05),
+        ("207 GPa", 207_000.0),
+        ("5 kPa", 0.005),
+        ("101325 Pa", 0.101_325),
+        ("200 N/mm2", 200.0),
+        ("200 N/mm²", 200.0),
+        ("200 N/mm^2", 200.0),
+        ("1 psi", 0.006_894_757_293_168_361),
+        ("25 ksi", 172.368_932_329_209),
+        ("1/2 bar", 0.05),
+        ("-1 bar", -0.1),
+    ] {
+        let got = read_pressure(text).map(to_mpa);
+        assert!(got.as_ref().is_ok_and(|got| (got - want).abs() <= 1e-14 * want.abs()), "{text}: {got:?}");
+    }
+}
+
+#[test]
+fn pressures_that_are_no_pressures() {
+    for (text, code) in [
+        ("290", Code::UnitMissing),
+        ("290 mPa", Code::Unreadable),
+        ("290 mPa ", Code::Unreadable),
+        ("5 mm", Code::WrongKind),
+        ("90 deg", Code::WrongKind),
+        ("", Code::NotANumber),
+        ("nan", Code::NotANumber),
+        ("1,500 psi", Code::NumberAmbiguous),
+        ("150 psig", Code::Unreadable),
+        ("150 N/m2", Code::Unreadable),
+        ("150 mbar", Code::Unreadable),
+        ("bar", Code::Unreadable),
+        ("10 bar 5 psi", Code::Unreadable),
+        ("1e308 GPa", Code::OutOfRange),
+    ] {
+        assert_eq!(pressure_code(text), code, "{text}");
+    }
+    assert_eq!(length_code("5 bar"), Code::WrongKind);
+    assert_eq!(angle_code("5 bar"), Code::WrongKind);
+    let text = read_pressure("290").unwrap_err().to_string();
+    assert!(text.contains("290 MPa, 290 bar or 290 psi"), "{text}");
+}
+
+#[test]
+fn pressures_are_printed_and_read_back() {
+    for (value, want) in [
+        (290.0, "290 MPa"),
+        (172.368_93, "172.37 MPa"),
+        (6.894_757, "6.895 MPa"),
+        (0.006_894_757, "0.006895 MPa"),
+        (-0.0, "0 MPa"),
+        (1e-20, "0 MPa"),
+    ] {
+        assert_eq!(pressure_text(mpa(value)), want);
+        let again = read_pressure(&exact_pressure_text(mpa(value))).map(to_mpa);
+        assert!(again.is_ok_and(|again| again.to_bits() == f64::to_bits(value)), "{value}");
+    }
+}

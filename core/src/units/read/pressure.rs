@@ -36,7 +36,8 @@ impl PressureUnit {
 
 /// Reads a pressure or a stress: `"205 GPa"`, `"240 N/mm2"`, `"130 bar"`, `"1900 psi"`, `"30 ksi"`.
 ///
-/// Case does not count, because hardly anybody keeps to it: `mpa` is a megapascal, never a millipascal.
+/// Case does not count, because hardly anybody keeps to it, but for `mPa`: taken at its word it is a millipascal, and
+/// whoever wrote it hardly meant one, so that it is refused.
 ///
 /// # Errors
 /// As [`super::read_length`]; `WRONG_KIND` for a length or an angle. The range is not checked here.
@@ -58,6 +59,11 @@ pub fn read_pressure(text: &str) -> Result<Pressure, Error> {
 pub fn read_pressure_in(text: &str, notation: Notation) -> Result<Pressure, Error> {
     let fail = |code, need: &str| Error::field(code, "pressure", Value::text(text), Value::text(need));
     match scan(text, "pressure", notation)?.as_slice() {
+        [Token::Number(_), Token::Unit(Unit::Pressure(PressureUnit::Megapascal))]
+            if text.trim_end().ends_with("mPa") =>
+        {
+            Err(fail(Code::Unreadable, "MPa with a capital M; mPa is a thousandth of a pascal"))
+        }
         [Token::Number(value), Token::Unit(Unit::Pressure(unit))] => {
             let pressure = unit.pressure(*value);
             // A unit may take it beyond what a number can hold.
