@@ -66,9 +66,28 @@ fn threads(end: &End, nut: &Thread, hole: &Thread, part: &Part, problems: &mut V
     }
 }
 
+/// The length after which the right nut may bind in its port all the same, as a taper thread does that seals by wedging.
+fn wedges(end: &End) -> Option<Length> {
+    let (nut, hole) = (end.nut.thread()?, end.port.as_ref()?.thread?);
+    let (male, female) = if end.flare == Flare::Single37 { (hole, nut) } else { (nut, hole) };
+    Mating::new(&male, &female).ok().filter(Mating::is_same)?.lengths()[0]
+}
+
 /// Whether the nut clamps the flare before it comes to its end, and on enough thread.
 fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>, ledger: &mut Ledger) {
+    let wedges = wedges(end);
     let Some(margin) = end.clamp_margin(wall) else {
+        if let Some(after) = wedges {
+            problems.push(
+                Problem::new(Code::ClampMarginNone, part.clone())
+                    .got(Value::text(format!("a taper thread that may wedge after {}", Value::Length(after))))
+                    .need(Value::text(
+                        "a parallel thread, or depths that show that the flare is clamped before",
+                    ))
+                    .why("a thread that wedges feels tight and may clamp no flare"),
+            );
+            return;
+        }
         let unknown = Problem::new(Code::ClampMarginUnknown, part.clone());
         problems.push(if end.flare == Flare::Single37 {
             unknown
@@ -108,6 +127,10 @@ fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>, ledg
         (margin.engaged, held, "of the nut's thread in the port's", "hardly any thread holds it"),
     ]
     .into_iter()
+    .chain(wedges.map(|after| {
+        let left = mm(to_mm(after) - to_mm(margin.engaged));
+        (left, error, "left before the thread may wedge", "its taper thread may wedge first")
+    }))
     .filter(|(length, least, ..)| length < least)
     .collect();
     if short.is_empty() {
