@@ -6,13 +6,15 @@
 //! the share of the right thread is bounded by the overlap as well; how much weaker such a joint really is, nobody says.
 
 use super::mate::pairs;
+use super::profile::{Profile, slopes};
 use super::{Class, Mating, Thread, ThreadSide};
 use crate::bounds;
 use crate::error::Error;
 use crate::units::{Area, Length, Ratio, mm, mm2, ratio, to_mm};
 use std::f64::consts::PI;
 
-/// Shear areas of a pair over an engaged length; worst first.
+/// Shear areas of a pair over an engaged length; worst first. Worst is the loosest sizes over the shortest reach, so that no
+/// parts hold less; best is the most that any sizes hold which start, over what they reach.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Stripping {
     /// Length that is engaged: the wanted one, or what is reached before it binds.
@@ -26,8 +28,20 @@ pub struct Stripping {
     pub share: [Ratio; 2],
 }
 
+/// Major, pitch and minor diameter of a male and of a female.
+type Sizes = ([f64; 3], [f64; 3]);
+
+/// Steps from the loosest to the tightest size of either part among which the best is looked for.
+const STEPS: u32 = 12;
+
+/// Sizes `i` steps from loose to tight.
+fn blend(loose: [f64; 3], tight: [f64; 3], i: u32) -> [f64; 3] {
+    let share = f64::from(i) / f64::from(STEPS);
+    std::array::from_fn(|k| (1.0 - share) * loose[k] + share * tight[k])
+}
+
 /// Areas of the male's and the female's ridge for one extreme of sizes.
-fn areas(male: &Thread, female: &Thread, sizes: ([f64; 3], [f64; 3]), engaged: f64) -> [f64; 2] {
+fn areas(male: &Thread, female: &Thread, sizes: Sizes, engaged: f64) -> [f64; 2] {
     let ([major, pitch_diameter, root], [_, female_pitch_diameter, minor]) = sizes;
     if major <= minor {
         return [0.0; 2];
@@ -63,37 +77,53 @@ impl Stripping {
                 "parallel threads",
             ));
         }
-        let reached =
-            Mating::new(male, female)?.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));
         if let Some(ThreadSide::Internal) = female.family().only_side() {
             return Err(female.has_no(
                 "right parallel male to compare with: it seals with a taper one",
                 "a female that takes a parallel male",
             ));
         }
-        let of = |male: &Thread, engaged: f64| -> Result<[([f64; 2], f64); 2], Error> {
-            let limits = (male.limits(ThreadSide::External)?, female.limits(ThreadSide::Internal)?);
-            let [tight, loose] = pairs((male, &limits.0), (female, &limits.1));
-            let one = |sizes: ([f64; 3], [f64; 3])| {
-                (areas(male, female, sizes, engaged), (sizes.0[0] - sizes.1[2]).max(0.0) / 2.0)
-            };
-            Ok([one(loose), one(tight)])
-        };
-        let [worst, best] = of(male, reached)?;
+        let reached =
+            Mating::new(male, female)?.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));
+        let limits = (male.limits(ThreadSide::External)?, female.limits(ThreadSide::Internal)?);
+        let [tight, loose] = pairs((male, &limits.0), (female, &limits.1));
         let class = Class::usual(female.family(), ThreadSide::External);
-        let [right_worst, right_best] = of(&Thread { class, ..female.plain() }, wanted)?;
+        let right = Thread { class, ..female.plain() };
+        let right_limits = right.limits(ThreadSide::External)?;
+        let [right_tight, right_loose] = pairs((&right, &right_limits), (female, &limits.1));
         // A ridge that overlaps little rides over before it shears: no more of the thread holds than overlaps.
-        let share = |(own, overlap): ([f64; 2], f64), (right, full): ([f64; 2], f64)| {
-            let area = own[0].min(own[1]) / right[0].min(right[1]);
-            area.min(overlap / full * (reached / wanted))
+        let overlap = |sizes: Sizes| (sizes.0[0] - sizes.1[2]).max(0.0) / 2.0;
+        let share = |own: Sizes, right_own: Sizes, engaged: f64| {
+            let held = areas(male, female, own, engaged);
+            let whole = areas(&right, female, right_own, wanted);
+            let area = held[0].min(held[1]) / whole[0].min(whole[1]);
+            area.min(overlap(own) / overlap(right_own) * (engaged / wanted))
         };
-        let shares = [share(worst, right_worst), share(best, right_best)];
-        let (worst, best) = (worst.0, best.0);
+        // Worst: the loosest sizes over what the tightest that start reach; no parts hold less.
+        let worst = areas(male, female, loose, reached);
+        let (mut best, mut most) = (worst, share(loose, right_loose, reached));
+        // Best: what sizes in between hold more, and what they reach less, tight parts hold most of neither.
+        let slopes = slopes(male.half_angle(), female.half_angle());
+        for i in 0..=STEPS {
+            for j in 0..=STEPS {
+                let at =
+                    |tight: Sizes, loose: Sizes| (blend(loose.0, tight.0, i), blend(loose.1, tight.1, j));
+                let own = at(tight, loose);
+                let engagement = Profile::of(male, own.0).engaged_with(&Profile::of(female, own.1), slopes);
+                if !engagement.starts {
+                    continue;
+                }
+                let reach = engagement.length.map_or(wanted, |length| to_mm(length).min(wanted));
+                let held = areas(male, female, own, reach);
+                best = [best[0].max(held[0]), best[1].max(held[1])];
+                most = most.max(share(own, at(right_tight, right_loose), reach));
+            }
+        }
         Ok(Stripping {
             engaged: mm(reached),
             external: [mm2(worst[0]), mm2(best[0])],
             internal: [mm2(worst[1]), mm2(best[1])],
-            share: [ratio(shares[0].min(shares[1])), ratio(shares[0].max(shares[1]))],
+            share: [ratio(share(loose, right_loose, reached).min(most)), ratio(most)],
         })
     }
 }
