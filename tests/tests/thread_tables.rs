@@ -1,6 +1,7 @@
 //! Limits of threads against tables that were seen in print and one that was computed apart. Every row is compared; what
 //! differs is named here, row by row, with the reason.
 
+use linewright::source::Checked;
 use linewright::thread::{Limits, ThreadSide};
 use linewright::units::{inch, mm, to_inch, to_mm};
 use linewright::{Thread, units::Length};
@@ -176,6 +177,36 @@ fn printed_limits_of_metric_threads_agree() -> Outcome {
     println!("{} limits", rows.len());
     assert_eq!(rows.len(), 316);
     settle(found, ISO_965_LIMITS);
+    Ok(())
+}
+
+/// Limits are called seen where every one of them was printed just so, to the micrometer, and nowhere else.
+#[test]
+fn metric_limits_are_called_seen_where_they_were() -> Outcome {
+    let (_, rows) = table("iso965_limits.csv")?;
+    let mut of: BTreeMap<(&str, &str), Vec<(&str, &str)>> = BTreeMap::new();
+    for row in &rows {
+        of.entry((&row[0], &row[1])).or_default().push((&row[2], &row[3]));
+    }
+    let mut seen = 0;
+    for ((thread, class), printed) in of {
+        let limits = limits(&format!("{thread}-{class}"))?;
+        let names: [&str; 4] = if class == "6g" {
+            ["major_min", "major_max", "pitch_min", "pitch_max"]
+        } else {
+            ["minor_min", "minor_max", "pitch_min", "pitch_max"]
+        };
+        let mut is_printed = true;
+        for name in names {
+            let ours = field(&limits, name)?;
+            let same = |value: &str| value.parse::<f64>().is_ok_and(|v| (v - ours).abs() < 1e-6);
+            is_printed &= printed.iter().any(|(of, value)| *of == name && same(value));
+        }
+        assert_eq!(limits.checked == Checked::Seen, is_printed, "{thread}-{class}");
+        seen += u32::from(is_printed);
+    }
+    println!("{seen} seen");
+    assert_eq!(seen, 16);
     Ok(())
 }
 

@@ -51,11 +51,8 @@ const ISO_4038: RowSource = RowSource::memory("ISO 4038, edition not known");
 /// The size is printed there; where it is met is not.
 const LIMITS_SEEN: RowSource =
     RowSource::new("ISO 965-1, edition not known", "its limits 6g and 6H in public tables", Checked::Seen);
-const MANUALS: RowSource = RowSource::new(
-    "a truck manual and a body builder's manual, editions not known",
-    "brake pipe of 4.75 x 0.7 mm; port M10x1.0-6H",
-    Checked::Seen,
-);
+/// That it is met there is a habit of the trade. Port M10x1.0-6H with brake pipe of 4.75 x 0.7 mm was seen in two manuals.
+const TRADE: RowSource = RowSource::common_practice();
 const CHART: RowSource = RowSource::new(
     "SAE J514, edition not known",
     "quoted by a public chart of hydraulic fittings",
@@ -77,12 +74,12 @@ pub static CATALOGUE: &[CatalogueRow] = &[
     hardware(6_000, 1_000),
     hardware(7_000, 1_000),
     row(metric(8_000, 1_000), "bleed screws", LIMITS_SEEN),
-    row(metric(8_000, 1_250), "general hardware, bleed screws", LIMITS_SEEN),
-    row(metric(9_000, 1_000), "brake nuts of old vehicles (common practice)", LIMITS_SEEN),
-    row(metric(10_000, 1_000), "most brake nuts on 3/16 in tube (common practice)", MANUALS),
+    row(metric(8_000, 1_250), "general hardware, bleed screws", ISO_261),
+    row(metric(9_000, 1_000), "brake nuts of old vehicles", TRADE),
+    row(metric(10_000, 1_000), "most brake nuts on 3/16 in tube", TRADE),
     row(metric(10_000, 1_250), "general hardware", LIMITS_SEEN),
     row(metric(10_000, 1_500), "general hardware", LIMITS_SEEN),
-    row(metric(11_000, 1_000), "brake nuts of old vehicles (common practice)", LIMITS_SEEN),
+    row(metric(11_000, 1_000), "brake nuts of old vehicles", TRADE),
     row(metric(11_000, 1_500), "brake nuts", J1290),
     row(metric(12_000, 1_000), "brake nuts on 6 mm and 1/4 in tube", ISO_4038),
     hardware(12_000, 1_250),

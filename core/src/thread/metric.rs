@@ -26,16 +26,17 @@ pub(super) fn diameter_step(diameter_um: u32) -> Option<(u32, u32)> {
     DIAMETER_STEPS.into_iter().find(|(over, most)| (over + 1..=*most).contains(&diameter_um))
 }
 
-/// Threads whose limits 6g and 6H were seen in print, in micrometers; of all others they are computed from the rules, also
-/// where the tolerance itself stands in a table that was seen.
-const PRINTED: [(u32, u32); 13] = [
+/// Sizes whose limits of class 6g were seen in print to the micrometer, and are those computed here; of all others they are
+/// computed from the rules, also where the tolerance itself stands in a table that was seen.
+const PRINTED_OUTSIDE: [(u32, u32); 5] =
+    [(8_000, 1_000), (9_000, 1_000), (10_000, 1_000), (10_000, 1_250), (10_000, 1_500)];
+/// The same of class 6H.
+const PRINTED_INSIDE: [(u32, u32); 11] = [
     (8_000, 1_000),
-    (9_000, 1_000),
     (10_000, 1_000),
     (10_000, 1_250),
     (10_000, 1_500),
     (11_000, 1_000),
-    (11_000, 1_500),
     (12_000, 1_000),
     (12_000, 1_250),
     (12_000, 1_500),
@@ -228,9 +229,13 @@ pub(super) fn limits(thread: &Thread, class: Class, side: ThreadSide) -> Option<
     let t2 = f64::from(pitch_tolerance(side, pitch.grade, step, pitch_um));
     let is_usual =
         pitch == crest && matches!(pitch, Zone { grade: 6, position: Position::G | Position::HInternal });
+    let printed: &[_] = match side {
+        ThreadSide::External => &PRINTED_OUTSIDE,
+        ThreadSide::Internal => &PRINTED_INSIDE,
+    };
     let checked = match off_checked {
         Checked::Memory => Checked::Memory,
-        _ if is_usual && PRINTED.contains(&(diameter_um, pitch_um)) => Checked::Seen,
+        _ if is_usual && printed.contains(&(diameter_um, pitch_um)) => Checked::Seen,
         _ => Checked::Computed,
     };
     let raw = match side {
