@@ -81,7 +81,8 @@ impl Thread {
 }
 
 fn parse(plain: &str) -> Result<Thread, Wrong> {
-    // An inch sign after the size says nothing where letters or a count follow it.
+    // An inch sign after the size says nothing where letters or a count follow it, but after a whole number.
+    let is_inch = plain.split_once(['"', '″']).is_some_and(|(size, _)| size.trim().parse::<u32>().is_ok());
     let unquoted = plain.replace(['"', '″'], " ");
     let is_named = unquoted.contains('-') || unquoted.trim().ends_with(|c: char| c.is_ascii_alphabetic());
     let plain = if is_named { unquoted.trim() } else { plain };
@@ -93,7 +94,7 @@ fn parse(plain: &str) -> Result<Thread, Wrong> {
         metric(body)?
     } else if let Some(thread) = pipe_thread(body, &low)? {
         thread
-    } else if let Some(thread) = unified(body)? {
+    } else if let Some(thread) = unified(body, is_inch)? {
         thread
     } else {
         return Err(no_thread(&low));
@@ -295,7 +296,7 @@ fn split_size(text: &str) -> (&str, &str) {
 }
 
 /// `3/8-24`, `7/16 - 24 UNS-2A`, `1 1/4-12`, `No. 10-32`, `.375-24 UNF`, `3/8 UNF`.
-fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
+fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
     let at = text.find(|c: char| c.is_ascii_alphabetic() && !"xXnNoO".contains(c));
     let at = at.or_else(|| text.to_ascii_lowercase().find("un")).unwrap_or(text.len());
     // "UN..." begins the series; `N` and `o` may stand in "No." before it.
@@ -321,7 +322,11 @@ fn unified(text: &str) -> Result<Option<Thread>, Wrong> {
         Some(halves) => halves,
         None => None,
     };
-    let Some(diameter_uin) = unified_size(size, per_two_inch, series) else { return Ok(None) };
+    let found = match size.parse::<u32>() {
+        Ok(whole) => whole_size(whole, per_two_inch, series, is_inch)?,
+        Err(_) => unified_size(size),
+    };
+    let Some(diameter_uin) = found else { return Ok(None) };
     let own = series.and_then(|series| series.per_two_inch(diameter_uin));
     let per_two_inch = match (per_two_inch, own) {
         (Some(count), _) => count,
@@ -390,8 +395,57 @@ fn series_and_class(words: &str) -> Result<(Option<Series>, Option<Class>), Wron
     Ok((series, class))
 }
 
-/// A diameter in millionths of an inch: a fraction, decimals with a leading point, or a number size.
-fn unified_size(text: &str, per_two_inch: Option<u32>, series: Option<Series>) -> Option<u32> {
+/// Fewest threads over its own diameter that a number size has: 10-24 has 4.6, and specials a little less (ours).
+const FINE_ENOUGH: f64 = 4.0;
+
+/// A whole number before a count or a series: 10-32 is a number size and 1-12 UN an inch, whichever the count can belong
+/// to. 5-16 may be 5 inches, or 5/16 with its slash lost.
+fn whole_size(
+    whole: u32,
+    per_two_inch: Option<u32>,
+    series: Option<Series>,
+    is_inch: bool,
+) -> Result<Option<u32>, Wrong> {
+    let (number, inches) = (number_size(whole), (1..=6).contains(&whole).then(|| whole * 1_000_000));
+    let has = |size: u32| match (per_two_inch, series) {
+        (Some(count), _) => !matches!(Series::of(size, count), Series::Un | Series::Uns),
+        (None, Some(series)) => series.per_two_inch(size).is_some(),
+        (None, None) => false,
+    };
+    let is_number = !is_inch && number.is_some_and(has);
+    let is_number = is_number
+        || !is_inch
+            && number
+                .zip(per_two_inch)
+                .is_some_and(|(size, count)| f64::from(size) / 1e6 * f64::from(count) / 2.0 >= FINE_ENOUGH);
+    let is_named = series.is_some() || is_inch;
+    let lost =
+        |count: u32| !whole.is_multiple_of(2) && [16, 32, 64, 128].contains(&count) && 2 * whole < count;
+    let is_inches = inches.is_some_and(has)
+        || inches.is_some() && (is_named || per_two_inch.is_some_and(|c| !lost(c)) && whole < 5);
+    match (is_number, is_inches, per_two_inch) {
+        // What is fine enough for a number is far too fine for an inch; without a count both may be meant.
+        (true, _, Some(_)) | (true, false, None) => Ok(number),
+        (false, true, _) => Ok(inches),
+        (true, true, None) => {
+            wrong(Code::ThreadAmbiguous, format!("the threads per inch too: No. {whole}, or {whole} inches"))
+        }
+        (false, false, Some(count)) if number.or(inches).is_some() => {
+            let count = f64::from(count) / 2.0;
+            wrong(
+                Code::ThreadAmbiguous,
+                format!(
+                    "{whole}/{count} with its threads per inch, {whole}\" with {count} threads and their series, or a \
+                     number size with as many threads as it has"
+                ),
+            )
+        }
+        (false, false, _) => Ok(None),
+    }
+}
+
+/// A diameter in millionths of an inch: a fraction, decimals with a leading point, or a number size with its sign.
+fn unified_size(text: &str) -> Option<u32> {
     const IN_64TH: u32 = 15_625;
     let low = text.to_ascii_lowercase();
     if let Some(number) =
@@ -402,17 +456,7 @@ fn unified_size(text: &str, per_two_inch: Option<u32>, series: Option<Series>) -
     if let Some(decimals) = low.strip_prefix("0.").or_else(|| low.strip_prefix('.')) {
         return decimal_size(decimals);
     }
-    let whole: Option<u32> = text.parse().ok();
-    match whole {
-        // 10-32 is a number size and 1-12 is an inch: what is fine for a number is far too fine for an inch.
-        Some(number @ (0 | 5..=12)) => number_size(number),
-        Some(number @ 1..=4) => {
-            let is_number = per_two_inch.is_some_and(|count| count >= 80)
-                || (per_two_inch.is_none() && series.is_some() && number == 4);
-            if is_number { number_size(number) } else { Some(number * 1_000_000) }
-        }
-        _ => parts_of_inch(text, 64).map(|parts| parts * IN_64TH),
-    }
+    parts_of_inch(text, 64).map(|parts| parts * IN_64TH)
 }
 
 /// `375` after the point: three or four decimals of a number size or of a number of 64ths.

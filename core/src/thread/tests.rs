@@ -155,3 +155,42 @@ fn the_side_of_a_class_is_asked_for() {
         );
     }
 }
+
+/// Whole numbers are inches or number sizes by the count that each can have (tables of ASME B1.1, from memory); a wrong
+/// answer would be off by forty times.
+#[test]
+fn whole_numbers_are_inches_or_number_sizes() {
+    let mm_of = |typed: &str| Thread::read(typed).map(|thread| to_mm(thread.diameter()));
+    for (typed, inches) in [
+        ("6-16 UN-2A", 6.0),
+        ("6\"-16 UN", 6.0),
+        ("5\"-16 UN", 5.0),
+        ("5-16 UN", 5.0),
+        ("6-8 UN", 6.0),
+        ("5-12 UN", 5.0),
+        ("5-4 UN", 5.0),
+        ("4-36 UNS", 0.112),
+        ("4-40", 0.112),
+        ("5-40", 0.125),
+        ("6-32", 0.138),
+        ("10-24", 0.19),
+        ("10-28 UNS", 0.19),
+        ("#10-32", 0.19),
+        ("12-28", 0.216),
+        ("1-8", 1.0),
+        ("1-14 UNS", 1.0),
+        ("1-64", 0.073),
+        ("2-4.5", 2.0),
+        ("2-56 UNC", 0.086),
+        ("1 1/4-12", 1.25),
+    ] {
+        let found = mm_of(typed).unwrap_or_else(|error| panic!("{typed}: {error}"));
+        assert!((found - inches * 25.4).abs() < 1e-9, "{typed}: {found}");
+        let thread = Thread::read(typed).unwrap();
+        assert_eq!(Thread::read(&thread.to_string()), Ok(thread), "{typed} is printed as {thread}");
+    }
+    for typed in ["5-16", "5-8", "3-16", "3-8", "1-16", "1-32", "10-12", "12-16 UN", "2 UNC", "4 UNC"] {
+        let error = mm_of(typed).map(|found| panic!("{typed}: {found} mm")).unwrap_err();
+        assert_eq!(error.code(), Code::ThreadAmbiguous, "{typed}: {error}");
+    }
+}
