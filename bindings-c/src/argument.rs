@@ -1,6 +1,7 @@
 //! What comes in and goes out: NULL refused by name, text checked, buffers filled whole or not at all.
 
 use linewright::problem::{Part, Problem, Side, Value};
+use linewright::source::{Source, Sourced};
 use linewright::{Code, Error};
 use std::ffi::{CStr, c_char};
 use std::mem::MaybeUninit;
@@ -132,6 +133,16 @@ pub(crate) fn item<T>(items: &[T], index: usize) -> Result<&T, Error> {
         let need = Value::text(format!("less than {}", items.len()));
         refuse(Code::IndexOutOfRange, "index", Value::Count(index), need)
     })
+}
+
+/// The error of a name that is none of a few.
+pub(crate) fn none_of(argument: &str, got: &str, names: &[&str]) -> Error {
+    refuse(Code::UnknownName, argument, Value::text(got), Value::text(format!("one of {}", names.join(", "))))
+}
+
+/// Where a figure was read, if it is known.
+pub(crate) fn source_of<T>(figure: Option<&Sourced<T>>) -> Option<&Source> {
+    figure.map(|figure| &figure.source)
 }
 
 /// A figure, or that it is not known.

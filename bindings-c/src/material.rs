@@ -1,13 +1,12 @@
 //! Materials: what is known of a metal, each figure with its source.
 
-use crate::argument::{fill_text, given, given_mut, item, known, put, text};
+use crate::argument::{fill_text, given, given_mut, item, known, none_of, put, source_of, text};
 use crate::call::{call, lw_status};
 use crate::units::lw_pressure;
+use linewright::Error;
 use linewright::material::{ALL, Condition, Material, PowerLaw, Properties};
-use linewright::problem::{Part, Problem, Value};
 use linewright::source::{Source, Sourced};
 use linewright::units::{kg_per_m3, per_kelvin, ratio, to_kg_per_m3, to_per_kelvin};
-use linewright::{Code, Error};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -321,24 +320,16 @@ pub extern "C" fn lw_properties_expansion(
 }
 
 fn source<'a>(properties: &'a Properties, figure: &str) -> Result<&'a Source, Error> {
-    fn of<T>(figure: Option<&Sourced<T>>) -> Option<&Source> {
-        figure.map(|figure| &figure.source)
-    }
     let source = match figure {
-        "density" => of(properties.density()),
-        "modulus" => of(properties.modulus()),
-        "poisson" => of(properties.poisson()),
-        "yield_strength" => of(properties.yield_strength()),
-        "tensile_strength" => of(properties.tensile_strength()),
-        "elongation" => of(properties.elongation()),
-        "hardening" => of(properties.hardening()),
-        "expansion" => of(properties.expansion()),
-        other => {
-            return Err(Problem::new(Code::UnknownName, Part::Field("figure".to_owned()))
-                .got(Value::text(other))
-                .need(Value::text(format!("one of {}", FIGURES.join(", "))))
-                .into());
-        }
+        "density" => source_of(properties.density()),
+        "modulus" => source_of(properties.modulus()),
+        "poisson" => source_of(properties.poisson()),
+        "yield_strength" => source_of(properties.yield_strength()),
+        "tensile_strength" => source_of(properties.tensile_strength()),
+        "elongation" => source_of(properties.elongation()),
+        "hardening" => source_of(properties.hardening()),
+        "expansion" => source_of(properties.expansion()),
+        other => return Err(none_of("figure", other, &FIGURES)),
     };
     known(source, figure)
 }

@@ -7,6 +7,7 @@ mod properties;
 mod tests;
 
 pub use condition::Condition;
+pub(crate) use properties::own;
 pub use properties::{PowerLaw, Properties};
 
 use crate::code::Code;

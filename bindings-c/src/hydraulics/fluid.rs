@@ -1,13 +1,12 @@
 //! Fluids: what is known of them, each figure with its source.
 
-use crate::argument::{fill_text, given, given_mut, known, put, text};
+use crate::argument::{fill_text, given, given_mut, known, none_of, put, source_of, text};
 use crate::call::{call, lw_status};
 use crate::units::lw_pressure;
+use linewright::Error;
 use linewright::hydraulics::Fluid;
-use linewright::problem::{Part, Problem, Value};
-use linewright::source::{Source, Sourced};
+use linewright::source::Source;
 use linewright::units::{kg_per_m3, per_kelvin, to_kg_per_m3, to_per_kelvin};
-use linewright::{Code, Error};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -132,19 +131,11 @@ pub extern "C" fn lw_fluid_expansion(
 }
 
 fn source<'a>(fluid: &'a Fluid, figure: &str) -> Result<&'a Source, Error> {
-    fn of<T>(figure: Option<&Sourced<T>>) -> Option<&Source> {
-        figure.map(|figure| &figure.source)
-    }
     let source = match figure {
-        "density" => of(fluid.density()),
-        "bulk_modulus" => of(fluid.bulk_modulus()),
-        "expansion" => of(fluid.expansion()),
-        other => {
-            return Err(Problem::new(Code::UnknownName, Part::Field("figure".to_owned()))
-                .got(Value::text(other))
-                .need(Value::text("one of density, bulk_modulus, expansion"))
-                .into());
-        }
+        "density" => source_of(fluid.density()),
+        "bulk_modulus" => source_of(fluid.bulk_modulus()),
+        "expansion" => source_of(fluid.expansion()),
+        other => return Err(none_of("figure", other, &["density", "bulk_modulus", "expansion"])),
     };
     known(source, figure)
 }

@@ -3,7 +3,8 @@
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
-use crate::problem::{Part, Problem, Value};
+use crate::material::own;
+use crate::problem::Value;
 use crate::source::{Checked, Source, Sourced, printable};
 use crate::units::{MassDensity, Pressure, TemperatureCoefficient, kg_per_m3, mpa, per_kelvin};
 
@@ -23,15 +24,6 @@ pub struct Fluid {
     density: Option<Sourced<MassDensity>>,
     bulk_modulus: Option<Sourced<Pressure>>,
     expansion: Option<Sourced<TemperatureCoefficient>>,
-}
-
-fn own<T>(field: &str, value: T, source: &str) -> Result<Option<Sourced<T>>, Error> {
-    if source.trim().is_empty() {
-        return Err(Problem::new(Code::FieldMissing, Part::Field(format!("{field}_source")))
-            .need(Value::text("where the figure was read or measured"))
-            .into());
-    }
-    Ok(Some(Sourced { value, source: Source::new(source, "", Checked::SecondHand) }))
 }
 
 impl Fluid {

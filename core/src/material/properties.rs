@@ -42,8 +42,8 @@ pub struct Properties {
     pub(super) expansion: Option<Sourced<TemperatureCoefficient>>,
 }
 
-/// A user's figure with the user's source.
-fn own<T>(field: &str, value: T, source: &str) -> Result<Option<Sourced<T>>, Error> {
+/// A user's figure with the user's source, of a metal or a fluid.
+pub(crate) fn own<T>(field: &str, value: T, source: &str) -> Result<Option<Sourced<T>>, Error> {
     if source.trim().is_empty() {
         return Err(Problem::new(Code::FieldMissing, Part::Field(format!("{field}_source")))
             .need(Value::text("where the figure was read or measured"))
