@@ -6,7 +6,7 @@
 
 use benches::peer::{ask, best, is_timed, machine, python};
 use linewright::thread::{
-    CATALOGUE, CatalogueRow, Engagement, Family, Limits, Mating, Profile, Span, Starts, ThreadSide,
+    CATALOGUE, CatalogueRow, DiameterLimits, Engagement, Family, Limits, Mating, Profile, Starts, ThreadSide,
     lookalikes,
 };
 use linewright::units::{Length, to_inch, to_mm};
@@ -241,14 +241,17 @@ fn measure(paired: &[Thread], sides: &[Sides], rounds: usize) -> Vec<(&'static s
 
 /// The tightest and the loosest sizes of a pair, as [`Mating`] chooses them.
 fn engage(male: (&Thread, &Limits), female: (&Thread, &Limits)) -> Option<[Engagement; 2]> {
-    let upper = |span: Span| span.max.or(span.min);
-    let lower = |span: Span| span.min.or(span.max);
+    let upper = |span: DiameterLimits| span.max.or(span.min);
+    let lower = |span: DiameterLimits| span.min.or(span.max);
     let tight = profile(male, upper)?.into_female(&profile(female, lower)?);
     let loose = profile(male, lower)?.into_female(&profile(female, upper)?);
     Some([tight, loose])
 }
 
-fn profile((thread, limits): (&Thread, &Limits), pick: impl Fn(Span) -> Option<Length>) -> Option<Profile> {
+fn profile(
+    (thread, limits): (&Thread, &Limits),
+    pick: impl Fn(DiameterLimits) -> Option<Length>,
+) -> Option<Profile> {
     Some(Profile {
         pitch: thread.pitch(),
         half_angle: thread.half_angle(),

@@ -269,7 +269,7 @@ impl Thread {
     ///
     /// >>> import linewright as lw
     /// >>> lw.thread("M10x1-6H").pitch_diameter
-    /// Span(min=mm(9.35), max=mm(9.5))
+    /// DiameterLimits(min=mm(9.35), max=mm(9.5))
     /// >>> lw.thread("M10x1").pitch_diameter
     /// Traceback (most recent call last):
     ///     ...

@@ -33,7 +33,7 @@ pub use catalogue::{CATALOGUE, CatalogueRow, Count, lookalikes, report};
 pub use class::{Class, Position, Zone};
 pub use engagement::EngagementGroup;
 pub use identify::{Candidate, Identification, Measured, identify};
-pub use limits::{Limits, Span};
+pub use limits::{DiameterLimits, Limits};
 pub use mate::{Feel, Mating, Starts};
 pub use profile::{Engagement, Profile};
 pub use separate::{Measure, Separation, separate};

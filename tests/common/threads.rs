@@ -1,7 +1,9 @@
 //! The operations about threads: what a case gives, how it is written for the C program, and what Rust answers.
 
 use super::answer::{UNKNOWN, Value};
-use linewright::thread::{CATALOGUE, Class, Limits, Mating, Measured, Span, Stripping, ThreadSide, identify};
+use linewright::thread::{
+    CATALOGUE, Class, DiameterLimits, Limits, Mating, Measured, Stripping, ThreadSide, identify,
+};
 use linewright::units::{Length, ratio, read_length, read_tolerance, to_deg, to_mm, to_mm2};
 use linewright::{Error, Thread};
 use serde::Deserialize;
@@ -171,9 +173,9 @@ fn form(thread: &Thread) -> Answer {
 
 fn limits(limits: &Limits) -> Vec<(&'static str, Value)> {
     let one = |length: Option<Length>| Value::mm_list([length]);
-    let Span { min: major_min, max: major_max } = limits.major;
-    let Span { min: pitch_min, max: pitch_max } = limits.pitch_diameter;
-    let Span { min: minor_min, max: minor_max } = limits.minor;
+    let DiameterLimits { min: major_min, max: major_max } = limits.major;
+    let DiameterLimits { min: pitch_min, max: pitch_max } = limits.pitch_diameter;
+    let DiameterLimits { min: minor_min, max: minor_max } = limits.minor;
     vec![
         ("major_min_mm", one(major_min)),
         ("major_max_mm", one(major_max)),

@@ -7,7 +7,9 @@ mod common;
 use common::Outcome;
 use common::random::config;
 use linewright::Thread;
-use linewright::thread::{CATALOGUE, CatalogueRow, Measure, Measured, Span, ThreadSide, identify, separate};
+use linewright::thread::{
+    CATALOGUE, CatalogueRow, DiameterLimits, Measure, Measured, ThreadSide, identify, separate,
+};
 use linewright::units::{Length, mm, ratio, to_mm};
 use proptest::prelude::*;
 
@@ -57,7 +59,7 @@ fn designation() -> impl Strategy<Value = String> {
     prop_oneof![metric, unified, pipe.prop_map(str::to_owned)]
 }
 
-fn both(span: Span) -> (Option<f64>, Option<f64>) {
+fn both(span: DiameterLimits) -> (Option<f64>, Option<f64>) {
     (span.min.map(to_mm), span.max.map(to_mm))
 }
 

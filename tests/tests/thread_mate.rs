@@ -131,7 +131,7 @@ fn the_dangerous_lookalikes_come_out_of_the_computation() -> Outcome {
 /// Sizes of a metric thread between its limits: 0 is the tightest, 1 the loosest.
 fn sized(thread: &Thread, side: ThreadSide, at: f64) -> Result<Profile, Box<dyn Error>> {
     let limits = thread.limits(side)?;
-    let between = |span: linewright::thread::Span| {
+    let between = |span: linewright::thread::DiameterLimits| {
         let (min, max) = (span.min.map_or(f64::NAN, to_mm), span.max.map_or(f64::NAN, to_mm));
         mm(if side == ThreadSide::External { max - (max - min) * at } else { min + (max - min) * at })
     };
@@ -214,7 +214,7 @@ fn internal_threads_never_overlap_external_ones_of_their_own_clearance_classes()
                         assert!(to_mm(min) < to_mm(max), "{thread}");
                     }
                 }
-                let middle = |span: linewright::thread::Span| span.min.or(span.max).map(to_mm);
+                let middle = |span: linewright::thread::DiameterLimits| span.min.or(span.max).map(to_mm);
                 assert!(middle(limits.major) > middle(limits.pitch_diameter));
                 assert!(middle(limits.pitch_diameter) > middle(limits.minor));
             }

@@ -40,7 +40,7 @@ fn known(length: Option<Length>) -> Result<f64, Box<dyn Error>> {
 
 /// A limit of a thread by the name that the tables use, in mm.
 fn field(limits: &Limits, name: &str) -> Result<f64, Box<dyn Error>> {
-    let mean = |span: linewright::thread::Span| Ok((known(span.min)? + known(span.max)?) / 2.0);
+    let mean = |span: linewright::thread::DiameterLimits| Ok((known(span.min)? + known(span.max)?) / 2.0);
     match name {
         "major_min" => known(limits.major.min),
         "major_max" => known(limits.major.max),
@@ -95,8 +95,9 @@ fn every_cell_of_the_metric_tolerance_table_is_reproduced() -> Outcome {
         let d = if upto.is_empty() { 300.0 } else { upto.parse::<f64>()? / 1000.0 };
         let of = |class: &str| limits(&format!("M{d}x{pitch}-{class}"));
         let um = |length: f64| (length * 1000.0).round();
-        let span =
-            |span: linewright::thread::Span| Ok::<f64, Box<dyn Error>>(known(span.max)? - known(span.min)?);
+        let span = |span: linewright::thread::DiameterLimits| {
+            Ok::<f64, Box<dyn Error>>(known(span.max)? - known(span.min)?)
+        };
         let ours = match quantity.as_str() {
             "Td2" => um(span(of(&format!("{grade}h6h"))?.pitch_diameter)?),
             "TD2" => um(span(of(&format!("{grade}H4H"))?.pitch_diameter)?),

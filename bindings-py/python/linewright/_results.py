@@ -188,7 +188,7 @@ class TapeCut(NamedTuple):
         return "\n".join(rows)
 
 
-class Span(NamedTuple):
+class DiameterLimits(NamedTuple):
     """The smallest and the largest of a diameter; None where the standard sets no limit."""
 
     min: Length | None
@@ -204,7 +204,7 @@ class Candidate(NamedTuple):
 
     thread: Thread
     share: float
-    diameter: Span
+    diameter: DiameterLimits
     ten_pitches: Length
 
 

@@ -3,7 +3,7 @@
 use crate::error;
 use crate::table::{Column, Table};
 use linewright::source::Checked;
-use linewright::thread::{self, CATALOGUE, CatalogueRow, Class, Limits, Span, ThreadSide};
+use linewright::thread::{self, CATALOGUE, CatalogueRow, Class, DiameterLimits, Limits, ThreadSide};
 use linewright::units::{Length, to_deg, to_mm};
 use pyo3::prelude::*;
 
@@ -16,7 +16,7 @@ fn number(name: impl Into<String>, of: impl Fn(&CatalogueRow) -> Option<f64>) ->
 }
 
 /// One of the three diameters.
-type Diameter = fn(&Limits) -> Span;
+type Diameter = fn(&Limits) -> DiameterLimits;
 
 /// A text that is there, or None.
 fn said(text: &str) -> Option<String> {

@@ -29,8 +29,8 @@ pub(crate) struct Limits {
 }
 
 /// The smallest and the largest, as Python has them.
-pub(super) fn span(py: Python<'_>, span: thread::Span) -> PyResult<Bound<'_, PyAny>> {
-    made(py, "Span", (span.min.map(Length), span.max.map(Length)))
+pub(super) fn span(py: Python<'_>, span: thread::DiameterLimits) -> PyResult<Bound<'_, PyAny>> {
+    made(py, "DiameterLimits", (span.min.map(Length), span.max.map(Length)))
 }
 
 impl Limits {

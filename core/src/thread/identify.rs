@@ -7,7 +7,7 @@
 //! chance that it is the one, if the thread is in the list at all and the model holds.
 
 use super::separate::{Separation, room, separate_worn};
-use super::{Span, Thread, ThreadSide};
+use super::{DiameterLimits, Thread, ThreadSide};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
@@ -117,7 +117,7 @@ pub struct Candidate {
     /// Its share of the likelihood.
     pub share: Ratio,
     /// Diameters that a part of it can have, wear included.
-    pub diameter: Span,
+    pub diameter: DiameterLimits,
     /// What ten pitches of it measure.
     pub ten_pitches: Length,
 }
@@ -192,9 +192,9 @@ fn density(y: f64, widths: &[f64]) -> f64 {
 }
 
 /// Likelihood of a thread, how far its readings are from what it allows, and the diameters it can have.
-fn judge(measured: &Measured, thread: &Thread) -> Option<(f64, f64, Span)> {
+fn judge(measured: &Measured, thread: &Thread) -> Option<(f64, f64, DiameterLimits)> {
     let (least, most) = room(thread, measured.side, measured.wear_mm)?;
-    let diameter = Span { min: Some(mm(least)), max: Some(mm(most)) };
+    let diameter = DiameterLimits { min: Some(mm(least)), max: Some(mm(most)) };
     let outside = |value: f64, least: f64, most: f64| (least - value).max(value - most).max(0.0);
     let (mut likelihood, mut distance) = (1.0, 0.0);
     if let Some(Reading { value_mm, error_mm }) = measured.diameter {
@@ -241,7 +241,7 @@ pub fn identify(measured: &Measured, list: &[Thread]) -> Result<Identification, 
             .need(Value::text("the diameter over the crests, or a pitch, each with its error"));
         return Err(problem.into());
     }
-    let judged: Vec<(Thread, f64, f64, Span)> = list
+    let judged: Vec<(Thread, f64, f64, DiameterLimits)> = list
         .iter()
         .filter_map(|thread| judge(measured, thread).map(|(l, distance, span)| (*thread, l, distance, span)))
         .collect();

@@ -11,7 +11,7 @@ use crate::units::{Length, inch, mm, to_inch, to_mm};
 
 /// The smallest and largest of a diameter; None where the standard sets no limit.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Span {
+pub struct DiameterLimits {
     /// Smallest.
     pub min: Option<Length>,
     /// Largest.
@@ -28,11 +28,11 @@ pub struct Limits {
     /// Whether nobody named the class, so that the usual one was taken.
     pub is_class_assumed: bool,
     /// Major diameter; the largest one of an internal metric thread is for reference.
-    pub major: Span,
+    pub major: DiameterLimits,
     /// Pitch diameter.
-    pub pitch_diameter: Span,
+    pub pitch_diameter: DiameterLimits,
     /// Minor diameter; outside it is the root, the deepest rounded and the shallowest flat.
-    pub minor: Span,
+    pub minor: DiameterLimits,
     /// Largest minor diameter of the rounded root of an external Unified thread (UNR); for reference.
     pub rounded_root: Option<Length>,
     /// How the numbers were checked.
@@ -51,10 +51,10 @@ pub(super) struct Raw {
 }
 
 impl Raw {
-    fn spans(&self, length: impl Fn(f64) -> Length) -> [Span; 4] {
+    fn spans(&self, length: impl Fn(f64) -> Length) -> [DiameterLimits; 4] {
         let known = |number: f64| (!number.is_nan()).then(|| length(number));
         [self.major, self.pitch, self.minor, [f64::NAN, self.rounded_root]]
-            .map(|[min, max]| Span { min: known(min), max: known(max) })
+            .map(|[min, max]| DiameterLimits { min: known(min), max: known(max) })
     }
 }
 

@@ -1,6 +1,6 @@
 //! One thread in another: does it start, how far does it go, on how much of the thread does it hold.
 
-use super::limits::{Limits, Span};
+use super::limits::{DiameterLimits, Limits};
 use super::profile::{Engagement, Profile, slopes};
 use super::{Family, Size, Thread, ThreadSide};
 use crate::bounds;
@@ -92,9 +92,9 @@ pub struct Mating {
 /// Where the standard leaves the depth of a nut's root open, it is taken up to a tenth of the pitch deeper than basic (ours,
 /// no source): cutting it deeper is how a nut takes a larger screw.
 fn extremes(limits: &Limits, pitch_mm: f64) -> [[f64; 3]; 2] {
-    let least = |span: Span| span.min.or(span.max).map_or(f64::NAN, to_mm);
-    let most = |span: Span| span.max.or(span.min).map_or(f64::NAN, to_mm);
-    let root = limits.rounded_root.map_or(limits.minor, |root| Span { min: None, max: Some(root) });
+    let least = |span: DiameterLimits| span.min.or(span.max).map_or(f64::NAN, to_mm);
+    let most = |span: DiameterLimits| span.max.or(span.min).map_or(f64::NAN, to_mm);
+    let root = limits.rounded_root.map_or(limits.minor, |root| DiameterLimits { min: None, max: Some(root) });
     let small = [limits.major, limits.pitch_diameter, root].map(least);
     let mut large = [limits.major, limits.pitch_diameter, root].map(most);
     if limits.side == ThreadSide::Internal && limits.major.max.is_none() {
