@@ -20,7 +20,7 @@ pub struct Bound {
     pub min: f64,
     /// Largest.
     pub max: f64,
-    /// `"mm"`, `"deg"`, `"MPa"`, `"1"` and the like.
+    /// `"mm"`, `"deg"`, `"MPa"` and the like; `"1"` for a plain number, which is printed without it.
     pub unit: &'static str,
     /// Why there.
     pub why: &'static str,
@@ -181,19 +181,26 @@ pub const ARM: Bound = bound("arm", 0.0, 2_000.0, "mm", "hand tools");
 /// Largest number of bends in a line.
 pub const MOST_BENDS: usize = 1000;
 
+/// The unit of a plain number.
+const PLAIN: &str = "1";
+
 impl Bound {
     fn raw(&self, value: f64, got: Value) -> Result<(), Error> {
         let part = Part::Field(self.name.to_owned());
         if !value.is_finite() {
             return Err(Problem::new(Code::NotANumber, part)
                 .got(Value::text(format!("{value}")))
-                .need(Value::text(format!("a number of {}", self.unit)))
+                .need(Value::text(if self.unit == PLAIN {
+                    "a number".to_owned()
+                } else {
+                    format!("a number of {}", self.unit)
+                }))
                 .into());
         }
         if value < self.min || value > self.max {
             return Err(Problem::new(Code::OutOfRange, part)
                 .got(got)
-                .need(Value::text(format!("{} to {} {}", self.min, self.max, self.unit)))
+                .need(Value::text(self.with_unit(format!("{} to {}", self.min, self.max))))
                 .why(format!("{} is outside its limits ({})", self.name, self.why))
                 .fix("check the unit and the number")
                 .into());
@@ -275,6 +282,10 @@ impl Bound {
 
     /// A number of a kind that findings have no value of their own for.
     fn words(&self, value: f64) -> Value {
-        Value::text(format!("{value} {}", self.unit))
+        Value::text(self.with_unit(value.to_string()))
+    }
+
+    fn with_unit(&self, number: String) -> String {
+        if self.unit == PLAIN { number } else { format!("{number} {}", self.unit) }
     }
 }

@@ -142,6 +142,7 @@ pub enum Code {
     SpringbackEstimated = 322,
     RadiusEstimated = 323,
     CalibrationOtherTube = 324,
+    FlareWallUnseen = 325,
     SeatUnknown = 401,
     FlareSeatMismatch = 402,
     Single45Refused = 403,

@@ -7,6 +7,7 @@ mod standards;
 mod tests;
 mod trial;
 
+pub(crate) use allowance::has_double_rule;
 pub use allowance::{Allowance, BUBBLE_ADDED_MM, DOUBLE_ADDED_MM, FlareForm, Stretch, Way, allowances};
 pub use sealing::{HoseEnd, SealedBy, Washers, washers};
 pub use standards::{

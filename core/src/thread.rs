@@ -15,6 +15,7 @@ mod class;
 mod engagement;
 mod form;
 mod identify;
+mod inches;
 mod limits;
 mod mate;
 mod metric;

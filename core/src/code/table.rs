@@ -337,6 +337,13 @@ pub static TABLE: &[CodeRow] = &[
         "the settings rest on trial bends of another tube than this line's",
         "two trial bends of this tube on this former",
     ),
+    tell(
+        Code::FlareWallUnseen,
+        "FLARE_WALL_UNSEEN",
+        Caution,
+        "the wall is thicker than any that public figures of this flare on this tube are for",
+        "a flare on a piece of this tube, looked at and measured",
+    ),
     stop(
         Code::SeatUnknown,
         "SEAT_UNKNOWN",

@@ -242,9 +242,17 @@ pub struct Allowance {
 pub const BUBBLE_ADDED_MM: f64 = 3.2;
 /// Outside diameters that the two figures are given for: 4.75 mm and 3/16 in.
 const RULE_OD_MM: std::ops::RangeInclusive<f64> = 4.7..=4.8;
+/// Thickest wall in mm that the 5 mm are given for: up to it they are above every stick-out of the geometry, up to the
+/// largest flare of the public figures, 7.1 mm. On a thicker wall they are still above the shortening.
+const RULE_WALL_MM: f64 = 1.1;
 /// Tube added for a double flare on 3/16 in tube, shortening and spare together: common practice, no source. It is above
-/// every stick-out and shortening that the geometry gives for that tube.
+/// every stick-out and shortening that the geometry gives for that tube with walls up to 1.1 mm.
 pub const DOUBLE_ADDED_MM: f64 = 5.0;
+
+/// Whether the 5 mm for a double flare are a rule for this tube.
+pub(crate) fn has_double_rule(od: Length, wall: Length) -> bool {
+    RULE_OD_MM.contains(&to_mm(od)) && to_mm(wall) <= RULE_WALL_MM
+}
 
 /// Every way to the allowance of a flare, the one that wins first: the test piece, where there is one.
 ///
@@ -315,6 +323,7 @@ pub fn allowances(
     let is_brake_tube = RULE_OD_MM.contains(&to_mm(od));
     let rule = match flare {
         _ if !is_brake_tube => None,
+        Flare::Double45 if !has_double_rule(od, wall) => None,
         Flare::Double45 => {
             Some((DOUBLE_ADDED_MM, Source::new("", "for 3/16 in tube", Checked::CommonPractice)))
         }
@@ -338,7 +347,10 @@ pub fn allowances(
         return Err(Error::from(
             Problem::new(Code::NotKnown, Part::Field("flare".to_owned()))
                 .got(tube)
-                .need(Value::text("a test piece, or the diameter of the finished flare"))
+                .need(Value::text(match flare {
+                    Flare::Single37 => "a test piece: the geometry of this flare is not computed",
+                    _ => "a test piece, or the diameter of the finished flare",
+                }))
                 .why("no public figure was seen for this flare on this tube")
                 .fix("measure a piece of tube before and after it is flared"),
         ));

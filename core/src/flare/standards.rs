@@ -18,6 +18,14 @@ pub struct FlareSize {
     pub source: Source,
 }
 
+impl FlareSize {
+    /// Whether the figures are for a tube with this wall.
+    #[must_use]
+    pub fn is_for(&self, wall: Length) -> bool {
+        to_mm(wall) <= to_mm(self.wall_most) + SAME_WALL_MM
+    }
+}
+
 /// Outside diameter in mm, smallest and largest flare diameter, thickest wall: double 45 degree flares.
 const DOUBLE_45: [(f64, f64, f64, f64); 4] =
     [(3.18, 5.0, 5.4, 0.63), (4.76, 6.7, 7.1, 0.71), (6.35, 8.7, 9.1, 0.83), (7.94, 10.4, 10.8, 0.89)];
@@ -58,9 +66,7 @@ pub fn flare_size(flare: Flare, od: Length) -> Option<FlareSize> {
 /// ```
 #[must_use]
 pub fn known_diameters(flare: Flare, od: Length, wall: Length) -> Option<[Length; 2]> {
-    flare_size(flare, od)
-        .filter(|size| to_mm(wall) <= to_mm(size.wall_most) + SAME_WALL_MM)
-        .map(|size| [size.least, size.most])
+    flare_size(flare, od).filter(|size| size.is_for(wall)).map(|size| [size.least, size.most])
 }
 
 /// What a standard covers, as far as a public text shows it. None of these texts was opened in full.

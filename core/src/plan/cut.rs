@@ -2,7 +2,7 @@
 
 use crate::bench::Bench;
 use crate::code::Code;
-use crate::flare::{DOUBLE_ADDED_MM, Flare};
+use crate::flare::{DOUBLE_ADDED_MM, Flare, has_double_rule};
 use crate::line::Line;
 use crate::problem::{Ledger, Part, Problem, Side, Value};
 use crate::source::Source;
@@ -67,10 +67,18 @@ impl FlareUse {
                     Value::Length(usual),
                     Source::common_practice(),
                 );
+                let used = "no test piece of this flare: 5 mm is used for shortening and spare together";
+                let why = if has_double_rule(line.tube().od(), line.tube().wall()) {
+                    used.to_owned()
+                } else {
+                    format!(
+                        "{used}, which is known for 3/16 in tube with a wall up to 1.1 mm and can be short on this one"
+                    )
+                };
                 problems.push(
                     Problem::new(Code::FlareNetAssumed, Part::End(side))
                         .need(Value::text("the shortening of a test piece"))
-                        .why("no test piece of this flare: 5 mm is used for shortening and spare together"),
+                        .why(&why),
                 );
                 Some(usual + spare.unwrap_or(mm(0.0)))
             }

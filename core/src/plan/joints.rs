@@ -1,7 +1,7 @@
 //! Nut, flare and port of each end: whether they belong together. Not known is never taken for yes.
 
 use crate::code::Code;
-use crate::flare::{Fit, Flare};
+use crate::flare::{Fit, Flare, flare_size};
 use crate::line::{ClampMargin, End, Line};
 use crate::problem::{Ledger, Part, Problem, Side, Value};
 use crate::source::Source;
@@ -178,6 +178,13 @@ fn check_end(line: &Line, part: Part, end: &End, problems: &mut Vec<Problem>, le
             Code::NutBoreSmall,
             Value::Length(end.nut.bore()),
             Value::text(format!("more than {}", Value::Length(od))),
+        );
+    }
+    if let Some(size) = flare_size(end.flare, od).filter(|size| !size.is_for(wall)) {
+        find(
+            Code::FlareWallUnseen,
+            Value::Length(wall),
+            Value::text(format!("at most {}", Value::Length(size.wall_most))),
         );
     }
     let nose = end.nut.nose();

@@ -1,6 +1,6 @@
 //! Classes of tolerance: `6g`, `4g6g`, `2A`, and the A and B of ISO 228-1.
 
-use super::{Family, ThreadSide};
+use super::{Family, Size, Thread, ThreadSide};
 use std::fmt;
 
 /// A class of tolerances.
@@ -92,20 +92,27 @@ impl Zone {
 pub(super) const METRIC_CLASSES: &str = "a class such as 6g or 4g6g (external: pitch grades 3 to 9, crest grades 4, 6, 8, positions e f g h) or 6H \
      (internal: grades 4 to 8, positions G H)";
 
+/// Largest diameter with the usual classes 5H and 6h, in micrometers.
+const SMALL_UM: u32 = 1400;
+
 impl Class {
-    /// The usual class where none is given: 6g and 6H, 2A and 2B, A. None where the family has no classes.
+    /// The usual class of a thread where none is given: 6g and 6H, 6h and 5H for metric diameters up to 1.4 mm, 2A and 2B,
+    /// A. None where the family has no classes.
     ///
-    /// ISO 965-1 names 6g and 6H, and ASME B1.1 names 2A and 2B, the general-purpose classes (from memory).
+    /// ISO 965-1 names 6g and 6H, and ASME B1.1 names 2A and 2B, the general-purpose classes (from memory). 5H and 6h for M1
+    /// to M1.4 were seen in a maker's table of the coarse series.
     #[must_use]
-    pub fn usual(family: Family, side: ThreadSide) -> Option<Class> {
-        let zone = |position| Zone { grade: 6, position };
-        match (family, side) {
+    pub fn usual(thread: &Thread, side: ThreadSide) -> Option<Class> {
+        let zone = |grade, position| {
+            let zone = Zone { grade, position };
+            Some(Class::Metric { pitch: zone, crest: zone })
+        };
+        let is_small = matches!(thread.size, Size::Metric { diameter_um, .. } if diameter_um <= SMALL_UM);
+        match (thread.family(), side) {
             (Family::Metric, ThreadSide::External) => {
-                Some(Class::Metric { pitch: zone(Position::G), crest: zone(Position::G) })
+                zone(6, if is_small { Position::H } else { Position::G })
             }
-            (Family::Metric, ThreadSide::Internal) => {
-                Some(Class::Metric { pitch: zone(Position::HInternal), crest: zone(Position::HInternal) })
-            }
+            (Family::Metric, ThreadSide::Internal) => zone(if is_small { 5 } else { 6 }, Position::HInternal),
             (Family::Unified, side) => Some(Class::Unified { number: 2, side }),
             (Family::G, ThreadSide::External) => Some(Class::PipeA),
             _ => None,

@@ -1,13 +1,13 @@
 //! What a measured thread may be.
 //!
 //! The model: every thread of the list is taken to be equally likely beforehand. A part of it was made to any size
-//! between its limits (the usual class), all equally likely; wear took any amount from none to the most stated; the
+//! between its limits (by its class, or the usual one), all equally likely; wear took any amount from none to the most stated; the
 //! reading is off by any amount up to the error stated. A diameter's likelihood is therefore the density of the sum of
 //! three uniform amounts, and a pitch's the density of one. A candidate's share is its likelihood over the sum of all: the
 //! chance that it is the one, if the thread is in the list at all and the model holds.
 
 use super::separate::{Separation, room, separate_worn};
-use super::{DiameterLimits, Thread, ThreadSide};
+use super::{Class, DiameterLimits, Thread, ThreadSide};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
@@ -154,12 +154,18 @@ impl Identification {
                         "no thread of the list fits; the nearest is {nearest}: measure again, or it is a thread that is not in the list"
                     )
                 }
-                (None, None) => "no thread to compare with".to_owned(),
+                (None, None) => "no thread of this side to compare with".to_owned(),
             };
         };
         match self.next() {
             Some(way) => way.words(first.thread, second.thread),
             None => {
+                if first.thread.is_same_size(&second.thread) {
+                    return format!(
+                        "{} and {} are one size of thread in two classes: no measurement here separates them",
+                        first.thread, second.thread
+                    );
+                }
                 let tried: Vec<&str> = self.ways.iter().map(|way| way.measure.name()).collect();
                 format!("{} and {} cannot be separated by {}", first.thread, second.thread, tried.join(", "))
             }
@@ -220,7 +226,8 @@ fn judge(measured: &Measured, thread: &Thread) -> Option<(f64, f64, DiameterLimi
     Some((likelihood, distance, diameter))
 }
 
-/// Compares what was measured with a list of threads.
+/// Compares what was measured with a list of threads. One that stands in it twice, or once without its usual class and once
+/// with it, counts once; one whose class or family belongs to the other side is left out.
 ///
 /// # Errors
 /// `FIELD_MISSING` where nothing was measured.
@@ -241,6 +248,13 @@ pub fn identify(measured: &Measured, list: &[Thread]) -> Result<Identification, 
             .need(Value::text("the diameter over the crests, or a pitch, each with its error"));
         return Err(problem.into());
     }
+    let known =
+        |thread: &Thread| Thread { class: thread.class.or(Class::usual(thread, measured.side)), ..*thread };
+    let once = |(at, thread): (usize, &Thread)| {
+        let is_first = !list[..at].iter().any(|other| known(other) == known(thread));
+        is_first.then_some(*thread)
+    };
+    let list: Vec<Thread> = list.iter().enumerate().filter_map(once).collect();
     let judged: Vec<(Thread, f64, f64, DiameterLimits)> = list
         .iter()
         .filter_map(|thread| judge(measured, thread).map(|(l, distance, span)| (*thread, l, distance, span)))

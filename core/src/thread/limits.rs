@@ -103,7 +103,7 @@ impl Thread {
                 .need(Value::text(format!("an {} thread", side.name())));
             return Err(problem.into());
         }
-        let class = self.class.or_else(|| Class::usual(self.family(), side));
+        let class = self.class.or_else(|| Class::usual(self, side));
         let out_of_range = || {
             Error::from(
                 Problem::new(Code::OutOfRange, Part::Field("diameter".to_owned()))

@@ -6,6 +6,42 @@ use super::{Family, Size, Thread, ThreadSide};
 use crate::source::Checked;
 use crate::units::{Length, inch, mm};
 
+impl Thread {
+    /// How far a taper thread goes in by hand, from its tip to the plane where the two have the same size: the nominal gauge
+    /// length of R and Rc (ISO 7-1, from memory), L1 of NPT (ASME B1.20.1). None for a thread without taper, and for Rp.
+    ///
+    /// ```
+    /// use linewright::{Thread, units::to_inch};
+    /// let length = Thread::read("1/2-14 NPT")?.gauge_length().unwrap();
+    /// assert!((to_inch(length) - 0.320).abs() < 1e-9);
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    #[must_use]
+    pub fn gauge_length(&self) -> Option<Length> {
+        match self.size {
+            Size::Pipe { family: Family::Npt, row } => Some(inch(NPT[row].hand_tight_in)),
+            Size::Pipe { family: Family::R | Family::Rc, row } => {
+                WHITWORTH[row].sealing_mm.map(|[length, ..]| mm(length))
+            }
+            _ => None,
+        }
+    }
+
+    /// Thread with full flanks that an external taper thread has at least: of R with the nominal gauge length (ISO 7-1, from
+    /// memory), of NPT L2 = (0.8 D + 6.8) p (ASME B1.20.1; seen). None for the others.
+    #[must_use]
+    pub fn useful_length(&self) -> Option<Length> {
+        match self.size {
+            Size::Pipe { family: Family::Npt, row } => {
+                let row = &NPT[row];
+                Some(inch((0.8 * row.diameter_in + 6.8) * 2.0 / f64::from(row.per_two_inch)))
+            }
+            Size::Pipe { family: Family::R, row } => WHITWORTH[row].sealing_mm.map(|[.., length]| mm(length)),
+            _ => None,
+        }
+    }
+}
+
 /// A row of the Whitworth pipe sizes: nominal size in 16ths of an inch, twice the threads per inch, basic major, pitch
 /// and minor diameter in mm (ISO 228-1; ISO 7-1 has the same at its gauge plane), tolerances of ISO 228-1 in mm, and
 /// the gauge length and the tolerances of ISO 7-1 in mm.
@@ -15,8 +51,9 @@ struct Whitworth {
     basic_mm: [f64; 3],
     /// Pitch diameter, inside, and outside class A; class B has twice that. Minor inside. Major outside.
     tolerances_mm: [f64; 3],
-    /// ISO 7-1 (from memory): nominal gauge length, and its tolerance outside (one turn).
-    gauge_mm: [f64; 2],
+    /// ISO 7-1 (from memory): nominal gauge length, its tolerance outside (one turn), and the least useful thread with a
+    /// nominal gauge length. None for a size that only ISO 228-1 has.
+    sealing_mm: Option<[f64; 3]>,
     /// How the ISO 228-1 numbers were checked.
     checked: Checked,
 }
@@ -26,21 +63,36 @@ const fn whitworth(
     per_two_inch: u32,
     basic_mm: [f64; 3],
     tolerances_mm: [f64; 3],
-    gauge_mm: [f64; 2],
+    sealing_mm: Option<[f64; 3]>,
     checked: Checked,
 ) -> Whitworth {
-    Whitworth { sixteenths, per_two_inch, basic_mm, tolerances_mm, gauge_mm, checked }
+    Whitworth { sixteenths, per_two_inch, basic_mm, tolerances_mm, sealing_mm, checked }
 }
 
-/// Up to 1/2 seen in two open-source transcriptions of ISO 228-1:1994; the larger ones are from memory.
-static WHITWORTH: [Whitworth; 7] = [
-    whitworth(1, 56, [7.723, 7.142, 6.561], [0.107, 0.282, 0.214], [4.0, 0.9], Checked::Seen),
-    whitworth(2, 56, [9.728, 9.147, 8.566], [0.107, 0.282, 0.214], [4.0, 0.9], Checked::Seen),
-    whitworth(4, 38, [13.157, 12.301, 11.445], [0.125, 0.445, 0.250], [6.0, 1.3], Checked::Seen),
-    whitworth(6, 38, [16.662, 15.806, 14.950], [0.125, 0.445, 0.250], [6.4, 1.3], Checked::Seen),
-    whitworth(8, 28, [20.955, 19.793, 18.631], [0.142, 0.541, 0.284], [8.2, 1.8], Checked::Seen),
-    whitworth(12, 28, [26.441, 25.279, 24.117], [0.142, 0.541, 0.284], [9.5, 1.8], Checked::Memory),
-    whitworth(16, 22, [33.249, 31.770, 30.291], [0.180, 0.640, 0.360], [10.4, 2.3], Checked::Memory),
+/// Tolerances of ISO 228-1 in mm, by threads per inch: 28, 19, 14 and 11.
+const TOLERANCES_28: [f64; 3] = [0.107, 0.282, 0.214];
+const TOLERANCES_19: [f64; 3] = [0.125, 0.445, 0.250];
+const TOLERANCES_14: [f64; 3] = [0.142, 0.541, 0.284];
+const TOLERANCES_11: [f64; 3] = [0.180, 0.640, 0.360];
+
+/// Up to 1/2 seen in two open-source transcriptions of ISO 228-1:1994. Of the larger ones the major diameters up to 1 1/4
+/// were seen in a public chart, and the pitch and minor diameters follow from them by the height 0.640327 P; the rest is
+/// from memory.
+static WHITWORTH: [Whitworth; 14] = [
+    whitworth(1, 56, [7.723, 7.142, 6.561], TOLERANCES_28, Some([4.0, 0.9, 6.5]), Checked::Seen),
+    whitworth(2, 56, [9.728, 9.147, 8.566], TOLERANCES_28, Some([4.0, 0.9, 6.5]), Checked::Seen),
+    whitworth(4, 38, [13.157, 12.301, 11.445], TOLERANCES_19, Some([6.0, 1.3, 9.7]), Checked::Seen),
+    whitworth(6, 38, [16.662, 15.806, 14.950], TOLERANCES_19, Some([6.4, 1.3, 10.1]), Checked::Seen),
+    whitworth(8, 28, [20.955, 19.793, 18.631], TOLERANCES_14, Some([8.2, 1.8, 13.2]), Checked::Seen),
+    whitworth(10, 28, [22.911, 21.749, 20.587], TOLERANCES_14, None, Checked::Memory),
+    whitworth(12, 28, [26.441, 25.279, 24.117], TOLERANCES_14, Some([9.5, 1.8, 14.5]), Checked::Memory),
+    whitworth(14, 28, [30.201, 29.039, 27.877], TOLERANCES_14, None, Checked::Memory),
+    whitworth(16, 22, [33.249, 31.770, 30.291], TOLERANCES_11, Some([10.4, 2.3, 16.8]), Checked::Memory),
+    whitworth(18, 22, [37.897, 36.418, 34.939], TOLERANCES_11, None, Checked::Memory),
+    whitworth(20, 22, [41.910, 40.431, 38.952], TOLERANCES_11, Some([12.7, 2.3, 19.1]), Checked::Memory),
+    whitworth(24, 22, [47.803, 46.324, 44.845], TOLERANCES_11, Some([12.7, 2.3, 19.1]), Checked::Memory),
+    whitworth(28, 22, [53.746, 52.267, 50.788], TOLERANCES_11, None, Checked::Memory),
+    whitworth(32, 22, [59.614, 58.135, 56.656], TOLERANCES_11, Some([15.9, 2.3, 23.4]), Checked::Memory),
 ];
 
 /// A row of NPT: nominal size in 16ths of an inch, twice the threads per inch, outside diameter of the pipe and hand-tight
@@ -52,8 +104,9 @@ struct Npt {
     hand_tight_in: f64,
 }
 
-/// 1/8, 1/4 and 3/8 seen in two charts (L1 there with three places; the fourth is from memory); the others from memory.
-static NPT: [Npt; 7] = [
+/// L1 from 1/8 to 2 seen in a chart (1/8 to 3/8 in another too), with three places: the fourth of 1/8 and 1/4, and the row
+/// of 1/16, are from memory. The chart's 0.402 for 1 1/2 is a slip: its E1 there is that of 0.420.
+static NPT: [Npt; 10] = [
     npt(1, 54, 0.3125, 0.160),
     npt(2, 54, 0.405, 0.1615),
     npt(4, 36, 0.540, 0.2278),
@@ -61,6 +114,9 @@ static NPT: [Npt; 7] = [
     npt(8, 28, 0.840, 0.320),
     npt(12, 28, 1.050, 0.339),
     npt(16, 23, 1.315, 0.400),
+    npt(20, 23, 1.660, 0.420),
+    npt(24, 23, 1.900, 0.420),
+    npt(32, 23, 2.375, 0.436),
 ];
 
 const fn npt(sixteenths: u32, per_two_inch: u32, diameter_in: f64, hand_tight_in: f64) -> Npt {
@@ -71,7 +127,8 @@ const fn npt(sixteenths: u32, per_two_inch: u32, diameter_in: f64, hand_tight_in
 pub(super) fn row(family: Family, sixteenths: u32) -> Option<usize> {
     match family {
         Family::Npt => NPT.iter().position(|row| row.sixteenths == sixteenths),
-        _ => WHITWORTH.iter().position(|row| row.sixteenths == sixteenths),
+        Family::G => WHITWORTH.iter().position(|row| row.sixteenths == sixteenths),
+        _ => WHITWORTH.iter().position(|row| row.sixteenths == sixteenths && row.sealing_mm.is_some()),
     }
 }
 
@@ -108,7 +165,7 @@ pub(super) fn limits(thread: &Thread, class: Option<Class>, side: ThreadSide) ->
     match family {
         Family::Npt => Some(npt_limits(&NPT[row], side)),
         Family::G => Some(parallel(&WHITWORTH[row], class, side)),
-        Family::R if side == ThreadSide::External => Some(taper_outside(&WHITWORTH[row])),
+        Family::R if side == ThreadSide::External => taper_outside(&WHITWORTH[row]),
         Family::Rp if side == ThreadSide::Internal => Some(at_gauge_plane(&WHITWORTH[row])),
         Family::Rc if side == ThreadSide::Internal => Some(at_gauge_plane(&WHITWORTH[row])),
         _ => None,
@@ -140,11 +197,17 @@ fn parallel(row: &Whitworth, class: Option<Class>, side: ThreadSide) -> Raw {
 }
 
 /// R: the gauge plane, where the diameters are basic, lies a gauge length from the tip, more or less.
-fn taper_outside(row: &Whitworth) -> Raw {
-    let [length, tolerance] = row.gauge_mm;
+fn taper_outside(row: &Whitworth) -> Option<Raw> {
+    let [length, tolerance, _] = row.sealing_mm?;
     let span = |basic: f64| [basic - (length + tolerance) * TAPER, basic - (length - tolerance) * TAPER];
     let [d, d2, d1] = row.basic_mm;
-    Raw { major: span(d), pitch: span(d2), minor: span(d1), rounded_root: f64::NAN, checked: Checked::Memory }
+    Some(Raw {
+        major: span(d),
+        pitch: span(d2),
+        minor: span(d1),
+        rounded_root: f64::NAN,
+        checked: Checked::Memory,
+    })
 }
 
 /// Turns that the gauge plane of Rp and Rc may lie away from the mouth, either way (ISO 7-1, from memory). Over the taper

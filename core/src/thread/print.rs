@@ -58,7 +58,12 @@ fn unified_size(f: &mut fmt::Formatter<'_>, diameter_uin: u32) -> fmt::Result {
     }
     match unified::number_of(diameter_uin) {
         Some(number) => write!(f, "No. {number}"),
-        None => write!(f, "{}", f64::from(diameter_uin) / 1e6),
+        None => {
+            let decimals = format!("{:.6}", f64::from(diameter_uin) / 1e6);
+            // At least four places, as the standard writes a diameter that is no fraction.
+            let tail = decimals.trim_end_matches('0').len().max(decimals.len() - 2);
+            f.write_str(&decimals[..tail])
+        }
     }
 }
 

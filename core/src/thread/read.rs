@@ -2,7 +2,8 @@
 
 use super::class::{Class, METRIC_CLASSES};
 use super::engagement::EngagementGroup;
-use super::unified::{Series, number_size};
+use super::inches::{halves, parts_of_inch, unified_size, whole_size};
+use super::unified::Series;
 use super::{Family, Hand, Size, Thread, pipe};
 use crate::code::Code;
 use crate::error::Error;
@@ -23,9 +24,9 @@ const FRACTIONS: [(char, &str); 7] = [
 const LARGEST_UM: u32 = 355_000;
 
 /// What goes wrong while reading: a code, and what is needed.
-type Wrong = (Code, String);
+pub(super) type Wrong = (Code, String);
 
-fn wrong<T>(code: Code, need: impl Into<String>) -> Result<T, Wrong> {
+pub(super) fn wrong<T>(code: Code, need: impl Into<String>) -> Result<T, Wrong> {
     Err((code, need.into()))
 }
 
@@ -81,12 +82,18 @@ impl Thread {
 }
 
 fn parse(plain: &str) -> Result<Thread, Wrong> {
+    let plain = &with_inch_sign(plain);
     // An inch sign after the size says nothing where letters or a count follow it, but after a whole number.
     let is_inch = plain.split_once(['"', '″']).is_some_and(|(size, _)| size.trim().parse::<u32>().is_ok());
     let unquoted = plain.replace(['"', '″'], " ");
     let is_named = unquoted.contains('-') || unquoted.trim().ends_with(|c: char| c.is_ascii_alphabetic());
     let plain = if is_named { unquoted.trim() } else { plain };
-    let (body, hand) = without_hand(plain);
+    let turned = class_before_hand(plain);
+    let (body, hand) = without_hand(turned.as_deref().unwrap_or(plain));
+    // `MF10x1` is metric fine.
+    let is_fine = |rest: &&str| rest.starts_with(|c: char| c.is_ascii_digit());
+    let fine = body.strip_prefix("MF").map(str::trim_start).filter(is_fine).map(|rest| format!("M{rest}"));
+    let body = fine.as_deref().unwrap_or(body);
     let low = body.to_ascii_lowercase();
     let is_metric =
         low.strip_prefix('m').is_some_and(|rest| rest.trim_start().starts_with(|c: char| c.is_ascii_digit()));
@@ -102,6 +109,19 @@ fn parse(plain: &str) -> Result<Thread, Wrong> {
     Ok(Thread { hand, ..thread })
 }
 
+/// `3/8 in - 24` with the sign for its inch, where a count or a series follows the word.
+fn with_inch_sign(plain: &str) -> String {
+    let low = plain.to_ascii_lowercase();
+    for word in [" inch", " in.", " in"] {
+        let Some(at) = low.find(word) else { continue };
+        let rest = low[at + word.len()..].trim_start();
+        if rest.starts_with(['-', 'x', 'u', 'g', 'r', 'n', 'b']) {
+            return format!("{}\" {}", &plain[..at], plain[at + word.len()..].trim_start());
+        }
+    }
+    plain.to_owned()
+}
+
 /// Why a text that is no designation is none.
 fn no_thread(low: &str) -> Wrong {
     let tight: String = low.chars().filter(|c| !c.is_whitespace()).collect();
@@ -114,7 +134,8 @@ fn no_thread(low: &str) -> Wrong {
         let need = format!("{size} with its M, if it is a metric thread");
         return (Code::ThreadAmbiguous, need);
     }
-    if parts_of_inch(&tight, 64).is_some_and(|_| tight.contains('/')) {
+    let bare = ["fine", "coarse"].iter().find_map(|word| tight.strip_suffix(word)).unwrap_or(&tight);
+    if parts_of_inch(bare, 64).is_some_and(|_| tight.contains('/')) {
         let need = format!(
             "threads per inch or family of {tight} too, such as 3/8-24 or G1/8; a spanner's size is no thread"
         );
@@ -160,6 +181,16 @@ fn without_hand(text: &str) -> (&str, Hand) {
     (text, Hand::Right)
 }
 
+/// `7/16-20 UNF LH-2A` with its class before its hand: some put the class last.
+fn class_before_hand(text: &str) -> Option<String> {
+    let low = text.to_ascii_lowercase();
+    let at = low.find("lh-").or_else(|| low.find("lh "))?;
+    let (before, class) = (text.get(..at)?.trim_end_matches([' ', '-']), text.get(at + 3..)?.trim());
+    let is_class = class.len() <= 4 && class.starts_with(|c: char| c.is_ascii_digit());
+    let is_word = before.len() < at;
+    (is_class && is_word).then(|| format!("{before}-{class} LH"))
+}
+
 /// `M10x1`, then a class, then a group of engagement, set off by `-` or spaces.
 fn metric(text: &str) -> Result<Thread, Wrong> {
     const SHAPE: &str = "diameter and pitch, such as M10x1";
@@ -173,7 +204,7 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
         let word = rest.trim_start().split(['-', ' ']).next().unwrap_or_default();
         !word.is_empty() && word.chars().all(|c| c.is_ascii_digit() || c == '.')
     });
-    let Some(rest) = rest.strip_prefix(['x', 'X']).or(dashed) else {
+    let Some(rest) = rest.strip_prefix(['x', 'X', '/']).or(dashed) else {
         let is_word = rest.is_empty() || rest.starts_with(['-', ' ', 'f', 'c', '6']);
         return if is_word || rest.chars().all(char::is_alphanumeric) {
             wrong(Code::ThreadAmbiguous, "the pitch too, such as M10x1: measure ten pitches")
@@ -217,21 +248,6 @@ fn thousandths(text: &str) -> Option<u32> {
     format!("{whole}{part:0<3}").parse().ok()
 }
 
-/// A number of inches in parts: `3/8`, `1 1/4`, `1`. None where it is not one, or not in such parts.
-fn parts_of_inch(text: &str, base: u32) -> Option<u32> {
-    let text = text.trim();
-    let (whole, part) = match text.rsplit_once([' ', '-']) {
-        Some((whole, part)) if part.contains('/') => (whole.trim(), part),
-        _ if text.contains('/') => ("0", text),
-        _ => (text, "0/1"),
-    };
-    let whole: u32 = whole.parse().ok().filter(|w| *w <= 6)?;
-    let (top, bottom) = part.split_once('/')?;
-    let (top, bottom): (u32, u32) = (top.trim().parse().ok()?, bottom.trim().parse().ok()?);
-    let fits = bottom > 0 && bottom <= base && base.is_multiple_of(bottom) && (top < bottom);
-    (fits && whole + top > 0).then(|| whole * base + top * (base / bottom))
-}
-
 /// `G1/8 A`, `Rp 1/4`, `1/8-27 NPT`, `NPT 1/8`, `1/8 BSPP`.
 fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong> {
     // The longer names first: `npt` stands in `nptf`, `bsp` in `bspp`.
@@ -271,7 +287,10 @@ fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong> {
         _ => (size, None),
     };
     let Some(row) = parts_of_inch(size, 16).and_then(|parts| pipe::row(family, parts)) else {
-        return wrong(Code::Unreadable, "a pipe size from 1/16 to 1, such as G1/8 or 1/8-27 NPT");
+        return wrong(
+            Code::Unreadable,
+            "a pipe size from 1/16 to 2 that its standard has, such as G1/8 or 1/8-27 NPT",
+        );
     };
     if let Some(count) = per_inch {
         let own = f64::from(pipe::per_two_inch(family, row)) / 2.0;
@@ -298,9 +317,10 @@ fn split_size(text: &str) -> (&str, &str) {
 /// `3/8-24`, `7/16 - 24 UNS-2A`, `1 1/4-12`, `No. 10-32`, `.375-24 UNF`, `3/8 UNF`.
 fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
     let at = text.find(|c: char| c.is_ascii_alphabetic() && !"xXnNoO".contains(c));
-    let at = at.or_else(|| text.to_ascii_lowercase().find("un")).unwrap_or(text.len());
-    // "UN..." begins the series; `N` and `o` may stand in "No." before it.
-    let at = text.to_ascii_lowercase().find("un").map_or(at, |un| un.min(at));
+    let at = at.unwrap_or(text.len());
+    // "UN..." begins the series, or its older "N..."; `N` and `o` may stand in "No." before it.
+    let low = text.to_ascii_lowercase();
+    let at = ["un", "nf", "nc", "nef"].iter().filter_map(|word| low.find(word)).fold(at, usize::min);
     let (numbers, words) = text.split_at(at);
     let numbers = numbers.trim().trim_end_matches('-').trim();
     // Only what looks like a designation is told what its words should be.
@@ -366,18 +386,6 @@ fn is_pipe_size(diameter_uin: u32, per_two_inch: u32) -> bool {
         })
 }
 
-/// Twice a number of threads per inch from 4 to 80, which may end in a half: `4.5` is 9.
-fn halves(count: &str) -> Option<u32> {
-    let (whole, half) = match count.split_once('.') {
-        Some((whole, "5" | "50")) => (whole, 1),
-        Some((whole, "0" | "00")) => (whole, 0),
-        Some(_) => return None,
-        None => (count, 0),
-    };
-    let halves = 2 * whole.parse::<u32>().ok().filter(|whole| *whole <= 80)? + half;
-    (8..=160).contains(&halves).then_some(halves)
-}
-
 /// `UNF-2A`, `uns`, `2B`, `tpi`, nothing.
 fn series_and_class(words: &str) -> Result<(Option<Series>, Option<Class>), Wrong> {
     const NEED: &str =
@@ -393,79 +401,4 @@ fn series_and_class(words: &str) -> Result<(Option<Series>, Option<Class>), Wron
         }
     }
     Ok((series, class))
-}
-
-/// Fewest threads over its own diameter that a number size has: 10-24 has 4.6, and specials a little less (ours).
-const FINE_ENOUGH: f64 = 4.0;
-
-/// A whole number before a count or a series: 10-32 is a number size and 1-12 UN an inch, whichever the count can belong
-/// to. 5-16 may be 5 inches, or 5/16 with its slash lost.
-fn whole_size(
-    whole: u32,
-    per_two_inch: Option<u32>,
-    series: Option<Series>,
-    is_inch: bool,
-) -> Result<Option<u32>, Wrong> {
-    let (number, inches) = (number_size(whole), (1..=6).contains(&whole).then(|| whole * 1_000_000));
-    let has = |size: u32| match (per_two_inch, series) {
-        (Some(count), _) => !matches!(Series::of(size, count), Series::Un | Series::Uns),
-        (None, Some(series)) => series.per_two_inch(size).is_some(),
-        (None, None) => false,
-    };
-    let is_number = !is_inch && number.is_some_and(has);
-    let is_number = is_number
-        || !is_inch
-            && number
-                .zip(per_two_inch)
-                .is_some_and(|(size, count)| f64::from(size) / 1e6 * f64::from(count) / 2.0 >= FINE_ENOUGH);
-    let is_named = series.is_some() || is_inch;
-    let lost =
-        |count: u32| !whole.is_multiple_of(2) && [16, 32, 64, 128].contains(&count) && 2 * whole < count;
-    let is_inches = inches.is_some_and(has)
-        || inches.is_some() && (is_named || per_two_inch.is_some_and(|c| !lost(c)) && whole < 5);
-    match (is_number, is_inches, per_two_inch) {
-        // What is fine enough for a number is far too fine for an inch; without a count both may be meant.
-        (true, _, Some(_)) | (true, false, None) => Ok(number),
-        (false, true, _) => Ok(inches),
-        (true, true, None) => {
-            wrong(Code::ThreadAmbiguous, format!("the threads per inch too: No. {whole}, or {whole} inches"))
-        }
-        (false, false, Some(count)) if number.or(inches).is_some() => {
-            let count = f64::from(count) / 2.0;
-            wrong(
-                Code::ThreadAmbiguous,
-                format!(
-                    "{whole}/{count} with its threads per inch, {whole}\" with {count} threads and their series, or a \
-                     number size with as many threads as it has"
-                ),
-            )
-        }
-        (false, false, _) => Ok(None),
-    }
-}
-
-/// A diameter in millionths of an inch: a fraction, decimals with a leading point, or a number size with its sign.
-fn unified_size(text: &str) -> Option<u32> {
-    const IN_64TH: u32 = 15_625;
-    let low = text.to_ascii_lowercase();
-    if let Some(number) =
-        low.strip_prefix("no.").or_else(|| low.strip_prefix("no")).or_else(|| low.strip_prefix('#'))
-    {
-        return number_size(number.trim().parse().ok()?);
-    }
-    if let Some(decimals) = low.strip_prefix("0.").or_else(|| low.strip_prefix('.')) {
-        return decimal_size(decimals);
-    }
-    parts_of_inch(text, 64).map(|parts| parts * IN_64TH)
-}
-
-/// `375` after the point: three or four decimals of a number size or of a number of 64ths.
-fn decimal_size(decimals: &str) -> Option<u32> {
-    if !(3..=6).contains(&decimals.len()) || !decimals.chars().all(|c| c.is_ascii_digit()) {
-        return None;
-    }
-    let unit = 10_u32.pow(6 - u32::try_from(decimals.len()).ok()?);
-    let exact = decimals.parse::<u32>().ok()? * unit;
-    let near = |size: u32| exact.abs_diff(size) * 2 <= unit.max(1);
-    (0..=12).filter_map(number_size).chain((1..64).map(|parts| parts * 15_625)).find(|size| near(*size))
 }

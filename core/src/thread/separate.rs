@@ -29,6 +29,8 @@ pub enum Measure {
     Taper,
     /// The angle between the flanks, by a profile gauge.
     FlankAngle,
+    /// Which way it turns in: a look at how the threads rise is enough.
+    Hand,
 }
 
 impl Measure {
@@ -40,6 +42,7 @@ impl Measure {
             Measure::Diameter => "diameter",
             Measure::Taper => "taper over 10 mm",
             Measure::FlankAngle => "flank angle",
+            Measure::Hand => "hand",
         }
     }
 }
@@ -76,13 +79,17 @@ impl Separation {
             _ => "",
         };
         let what = self.measure.name();
+        if self.measure == Measure::Hand {
+            return format!("look at the hand: {} for {first}, {} for {second}", range(a), range(b));
+        }
         format!("measure the {what}{how}: {} for {first}, {} for {second}", range(a), range(b))
     }
 }
 
-/// Diameters over the crests that a part can have, wear included, in mm; None for a side the thread has not.
+/// Diameters over the crests that a part can have, wear included, in mm, by its class or the usual one; None for a side the
+/// thread, or its class, has not.
 pub(super) fn room(thread: &Thread, side: ThreadSide, wear_mm: f64) -> Option<(f64, f64)> {
-    let limits = thread.plain().limits(side).ok()?;
+    let limits = thread.limits(side).ok()?;
     let along = TAPER_TURNS * to_mm(thread.pitch()) * thread.taper().value;
     Some(match side {
         ThreadSide::External => (to_mm(limits.major.min?) - wear_mm, to_mm(limits.major.max?) + along),
@@ -90,7 +97,7 @@ pub(super) fn room(thread: &Thread, side: ThreadSide, wear_mm: f64) -> Option<(f
     })
 }
 
-/// Every way to tell two threads apart that applies, in the order to be tried.
+/// Every way to tell two threads apart that applies, in the order to be tried: the hand first, where they differ in it.
 ///
 /// ```
 /// use linewright::Thread;
@@ -115,6 +122,14 @@ pub(super) fn separate_worn(
 ) -> Vec<Separation> {
     let both = [first, second];
     let mut ways = Vec::new();
+    if first.hand() != second.hand() {
+        ways.push(Separation {
+            measure: Measure::Hand,
+            expected: both.map(|thread| [(); 2].map(|()| Value::text(thread.hand().name()))),
+            side,
+            separates: true,
+        });
+    }
     let ten = both.map(|thread| 10.0 * to_mm(thread.pitch()));
     ways.push(Separation {
         measure: Measure::TenPitches,

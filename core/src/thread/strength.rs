@@ -87,7 +87,7 @@ impl Stripping {
             Mating::new(male, female)?.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));
         let limits = (male.limits(ThreadSide::External)?, female.limits(ThreadSide::Internal)?);
         let [tight, loose] = pairs((male, &limits.0), (female, &limits.1));
-        let class = Class::usual(female.family(), ThreadSide::External);
+        let class = Class::usual(female, ThreadSide::External);
         let right = Thread { class, ..female.plain() };
         let right_limits = right.limits(ThreadSide::External)?;
         let [right_tight, right_loose] = pairs((&right, &right_limits), (female, &limits.1));

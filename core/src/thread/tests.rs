@@ -52,6 +52,24 @@ fn one_thread_has_one_spelling() {
         ("NPT 1/4", "1/4-18 NPT"),
         ("1/8 npt", "1/8-27 NPT"),
         ("1-11.5 NPT", "1-11.5 NPT"),
+        ("2-11.5 NPT", "2-11.5 NPT"),
+        ("G 5/8 B", "G5/8 B"),
+        ("G1 3/4", "G1 3/4"),
+        ("R 1 1/2", "R 1 1/2"),
+        ("1.250-12", "1 1/4-12 UNF"),
+        ("1.0-8", "1-8 UNC"),
+        (".5-20 UNF", "1/2-20 UNF"),
+        ("0.50-20", "1/2-20 UNF"),
+        (".4000-24 UNS", "0.4000-24 UNS"),
+        ("0.40625-24", "13/32-24 UNS"),
+        ("0.406-24", "13/32-24 UNS"),
+        ("1.03125-12 UNS", "1 1/32-12 UNS"),
+        ("M10/1", "M10x1"),
+        ("MF10x1", "M10x1"),
+        ("3/8 in - 24", "3/8-24 UNF"),
+        ("3/8 inch UNF", "3/8-24 UNF"),
+        ("1/2-20 NF", "1/2-20 UNF"),
+        ("7/16-20 UNF LH-2A", "7/16-20 UNF-2A-LH"),
     ] {
         let thread = Thread::read(typed).unwrap_or_else(|error| panic!("{typed}: {error}"));
         assert_eq!(thread.to_string(), printed, "{typed}");
@@ -94,6 +112,12 @@ fn what_names_no_thread_says_why() {
         ("SW 11", Code::HexNotThread),
         ("11mm A/F", Code::HexNotThread),
         ("9/16", Code::ThreadAmbiguous),
+        ("3/8 fine", Code::ThreadAmbiguous),
+        ("G 1 1/16", Code::Unreadable),
+        ("R 5/8", Code::Unreadable),
+        ("5/8-14 NPT", Code::Unreadable),
+        ("0.38-24", Code::Unreadable),
+        ("7.5-12 UN", Code::Unreadable),
         ("M10x1-6H/6g", Code::Unreadable),
         ("M10x1-9H", Code::Unreadable),
         ("M10x1-5g7H", Code::Unreadable),
@@ -193,4 +217,64 @@ fn whole_numbers_are_inches_or_number_sizes() {
         let error = mm_of(typed).map(|found| panic!("{typed}: {found} mm")).unwrap_err();
         assert_eq!(error.code(), Code::ThreadAmbiguous, "{typed}: {error}");
     }
+}
+
+#[test]
+fn small_metric_threads_have_their_usual_class() {
+    // A maker's table of the coarse series: 5H/6h from M1 to M1.4, 6H/6g from M1.6 on (external d, d2, internal D2, D1).
+    for (name, outside, inside) in [
+        ("M1x0.25", [0.933, 1.000, 0.785, 0.838], [0.838, 0.894, 0.729, 0.785]),
+        ("M1.1x0.25", [1.033, 1.100, 0.885, 0.938], [0.938, 0.994, 0.829, 0.885]),
+        ("M1.2x0.25", [1.133, 1.200, 0.985, 1.038], [1.038, 1.094, 0.929, 0.985]),
+        ("M1.4x0.3", [1.325, 1.400, 1.149, 1.205], [1.205, 1.265, 1.075, 1.142]),
+        ("M1.6x0.35", [1.496, 1.581, 1.291, 1.354], [1.373, 1.458, 1.221, 1.321]),
+        ("M1.8x0.35", [1.696, 1.781, 1.491, 1.554], [1.573, 1.658, 1.421, 1.521]),
+        ("M2x0.4", [1.886, 1.981, 1.654, 1.721], [1.740, 1.830, 1.567, 1.679]),
+    ] {
+        let thread = Thread::read(name).unwrap();
+        let ours = |side, of: fn(&Limits) -> [DiameterLimits; 2]| {
+            let limits = thread.limits(side).unwrap();
+            of(&limits).map(|span| [span.min, span.max].map(|one| to_mm(one.unwrap()))).concat()
+        };
+        let external = ours(ThreadSide::External, |limits| [limits.major, limits.pitch_diameter]);
+        let internal = ours(ThreadSide::Internal, |limits| [limits.pitch_diameter, limits.minor]);
+        for (ours, printed) in [(external, outside), (internal, inside)] {
+            assert!(
+                ours.iter().zip(printed).all(|(a, b)| (a - b).abs() < 1e-9),
+                "{name}: {ours:?} {printed:?}"
+            );
+        }
+    }
+}
+
+#[test]
+fn identification_heeds_classes_and_hands_and_counts_a_thread_once() {
+    let list = |names: &[&str]| names.iter().map(|name| Thread::read(name).unwrap()).collect::<Vec<_>>();
+    let found = |side, value: f64, names: &[&str]| {
+        let error = crate::units::mm(0.002);
+        let measured = Measured::new(side).with_diameter(crate::units::mm(value), error).unwrap();
+        let measured = measured.with_wear(crate::units::mm(0.0)).unwrap();
+        identify(&measured, &list(names)).unwrap()
+    };
+    let names = |found: &Identification| {
+        found.candidates.iter().map(|one| one.thread.to_string()).collect::<Vec<_>>()
+    };
+    // Major diameters outside: 6g from 9.794 to 9.974, 6e from 9.760 to 9.940 (ISO 965-1).
+    let among = ["M10x1-6e", "M10x1-6g", "M10x1-6H", "Rp 1/8"];
+    assert_eq!(names(&found(ThreadSide::External, 9.974, &among)), ["M10x1-6g"]);
+    assert_eq!(names(&found(ThreadSide::External, 9.765, &among)), ["M10x1-6e"]);
+    let two = found(ThreadSide::External, 9.9, &among);
+    assert_eq!(two.candidates.len(), 2);
+    assert!(two.advice().contains("one size of thread in two classes"), "{}", two.advice());
+    assert_eq!(names(&found(ThreadSide::Internal, 9.0, &among)), ["M10x1-6H"]);
+    // Once, however often and however it is written.
+    let twice = found(ThreadSide::External, 9.9, &["M10x1", "M10x1", "M10x1-6g"]);
+    assert_eq!(names(&twice), ["M10x1"]);
+    assert!((twice.candidates[0].share.value - 1.0).abs() < 1e-12);
+    // The hand is seen before anything is measured.
+    let hands = found(ThreadSide::External, 9.9, &["M10x1", "M10x1-LH"]);
+    assert_eq!(hands.advice(), "look at the hand: right for M10x1, left for M10x1-LH");
+    let none = found(ThreadSide::External, 9.9, &["Rc 1/8", "M10x1-6H"]);
+    assert_eq!((none.candidates.len(), none.nearest), (0, None));
+    assert_eq!(none.advice(), "no thread of this side to compare with");
 }

@@ -138,10 +138,13 @@ impl Series {
         }
     }
 
+    /// The series of its letters, also in the older spelling without U (sizes and counts are the same; from memory).
     pub(super) fn read(letters: &str) -> Option<Series> {
-        [Series::Unc, Series::Unf, Series::Unef, Series::Un, Series::Uns]
-            .into_iter()
-            .find(|series| series.name().eq_ignore_ascii_case(letters))
+        [Series::Unc, Series::Unf, Series::Unef, Series::Un, Series::Uns].into_iter().find(|series| {
+            let name = series.name();
+            let older = &name[1..];
+            name.eq_ignore_ascii_case(letters) || older.len() > 1 && older.eq_ignore_ascii_case(letters)
+        })
     }
 
     pub(super) fn of(diameter_uin: u32, per_two_inch: u32) -> Series {
@@ -152,7 +155,8 @@ impl Series {
             Series::Unf
         } else if EXTRA_FINE.contains(&size) {
             Series::Unef
-        } else if CONSTANT_PITCH.iter().any(|(count, least)| *count == per_two_inch && diameter_uin >= *least)
+        } else if is_tabulated(diameter_uin)
+            && CONSTANT_PITCH.iter().any(|(count, least)| *count == per_two_inch && diameter_uin >= *least)
         {
             Series::Un
         } else {
@@ -170,6 +174,12 @@ impl Series {
         };
         rows.iter().find(|row| row.0 == diameter_uin).map(|row| row.1)
     }
+}
+
+/// Whether the tables of constant pitch have a diameter: number sizes and 16ths (from memory).
+fn is_tabulated(diameter_uin: u32) -> bool {
+    const IN_16TH: u32 = 62_500;
+    diameter_uin.is_multiple_of(IN_16TH) || number_of(diameter_uin).is_some()
 }
 
 /// Number sizes: 0.060 in and 0.013 in more for each (from memory of ASME B1.1).
@@ -206,6 +216,28 @@ fn usual_engagement(diameter_uin: u32, per_two_inch: u32) -> f64 {
     }
 }
 
+/// Allowances in inches that print differs from the formula in: 0.3 x 0.005501 is 0.00165, printed 0.0016 (5/8-11, seen
+/// in a public copy of the table of ASME B1.1).
+const PRINTED_ALLOWANCE: [((u32, u32), f64); 1] = [((625_000, 22), 0.0016)];
+
+/// Pitch diameters in inches that print differs from the formulas in by one unit of the fourth place: size, class number,
+/// side, the limit away from basic. 15/16 seen in a public chart, 2 3/8-20 in Machinery's Handbook 27, table 3.
+#[rustfmt::skip]
+const PRINTED_PITCH: [((u32, u32), u8, ThreadSide, f64); 7] = [
+    ((937_500, 24), 2, ThreadSide::External, 0.8760),
+    ((937_500, 24), 3, ThreadSide::External, 0.8793),
+    ((937_500, 24), 2, ThreadSide::Internal, 0.8908),
+    ((937_500, 32), 2, ThreadSide::Internal, 0.9034),
+    ((937_500, 32), 3, ThreadSide::Internal, 0.9018),
+    ((2_375_000, 40), 2, ThreadSide::External, 2.3359),
+    ((2_375_000, 40), 3, ThreadSide::Internal, 2.3475),
+];
+
+/// The printed pitch diameter where the tables have another than the formulas.
+fn printed_pitch(size: (u32, u32), number: u8, side: ThreadSide) -> Option<f64> {
+    PRINTED_PITCH.iter().find(|row| (row.0, row.1, row.2) == (size, number, side)).map(|row| row.3)
+}
+
 impl Thread {
     /// The length of engagement that the tolerances of a Unified thread are based on where none is stated; None for other
     /// families.
@@ -234,6 +266,9 @@ pub(super) fn limits(
     let p_two_thirds = root_p * root_p;
     let two_a = places(0.0015 * (cbrt(d) + sqrt(engaged) + 10.0 * p_two_thirds), SIX);
     let basic_pitch = places(d - places(0.649_519_05 * p, SIX), FOUR);
+    let size = (diameter_uin, per_two_inch);
+    // Tables hold for the usual engagement only.
+    let printed = if engaged_in.is_none() { printed_pitch(size, number, side) } else { None };
     let checked = if diameter_uin < QUARTER_UIN { Checked::Memory } else { Checked::Computed };
     Some(match side {
         ThreadSide::External => {
@@ -242,11 +277,15 @@ pub(super) fn limits(
                 2 => 1.0,
                 _ => 0.75,
             };
-            let allowance = if number == 3 { 0.0 } else { places(0.3 * two_a, FOUR) };
+            let allowance = match PRINTED_ALLOWANCE.iter().find(|row| row.0 == size) {
+                _ if number == 3 => 0.0,
+                Some(row) if engaged_in.is_none() => row.1,
+                _ => places(0.3 * two_a, FOUR),
+            };
             let major_tolerance = places(if number == 1 { 0.09 } else { 0.06 } * p_two_thirds, FOUR);
             let major_max = places(d - allowance, FOUR);
             let pitch_max = places(basic_pitch - allowance, FOUR);
-            let pitch_min = places(pitch_max - places(factor * two_a, SIX), FOUR);
+            let pitch_min = printed.unwrap_or(places(pitch_max - places(factor * two_a, SIX), FOUR));
             Raw {
                 major: [places(major_max - major_tolerance, FOUR), major_max],
                 pitch: [pitch_min, pitch_max],
@@ -262,7 +301,7 @@ pub(super) fn limits(
                 2 => 1.3,
                 _ => 0.975,
             };
-            let pitch_max = places(basic_pitch + places(factor * two_a, SIX), FOUR);
+            let pitch_max = printed.unwrap_or(places(basic_pitch + places(factor * two_a, SIX), FOUR));
             let minor = places(d - places(1.082_531_75 * p, SIX), SIX);
             let tolerance = minor_tolerance(number, diameter_uin, p, p_two_thirds);
             Raw {
