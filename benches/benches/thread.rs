@@ -3,7 +3,8 @@
 
 use criterion::{BatchSize, Criterion, criterion_group, criterion_main};
 use linewright::thread::{
-    CATALOGUE, CatalogueRow, Feel, Mating, Measured, Profile, Span, ThreadSide, identify, lookalikes,
+    CATALOGUE, CatalogueRow, DiameterLimits, Feel, Mating, Measured, Profile, ThreadSide, identify,
+    lookalikes,
 };
 use linewright::units::{Length, deg, mm, ratio, to_mm};
 use linewright::{Error, Thread};
@@ -74,7 +75,7 @@ fn limits(criterion: &mut Criterion) {
             bencher.iter(|| {
                 let limits = black_box(&thread).limits(black_box(side));
                 assert!(limits.as_ref().is_ok_and(|limits| {
-                    let Span { min, max } = limits.pitch_diameter;
+                    let DiameterLimits { min, max } = limits.pitch_diameter;
                     min.map(to_mm) < max.map(to_mm)
                 }));
                 limits

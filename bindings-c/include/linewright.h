@@ -137,6 +137,8 @@ enum lw_code {
     LW_RADIUS_ESTIMATED = 323,
     /** the settings rest on trial bends of another tube than this line's */
     LW_CALIBRATION_OTHER_TUBE = 324,
+    /** the wall is thicker than any that public figures of this flare on this tube are for */
+    LW_FLARE_WALL_UNSEEN = 325,
     /** the seat of a port is not known, so the flare form is not settled */
     LW_SEAT_UNKNOWN = 401,
     /** the flare does not belong to the seat */
@@ -1532,6 +1534,20 @@ lw_status lw_thread_basic_engagement(const lw_thread *thread,
                                      lw_length *engagement);
 
 /**
+ * How far a taper thread goes in by hand: the gauge length of R and Rc (ISO 7-1, from memory), L1 of NPT.
+ *
+ * Errors: LW_NOT_KNOWN for a thread without taper.
+ */
+lw_status lw_thread_gauge_length(const lw_thread *thread, lw_length *gauge_length);
+
+/**
+ * Thread with full flanks that an external taper thread has at least: of R (ISO 7-1, from memory), L2 of NPT.
+ *
+ * Errors: LW_NOT_KNOWN for other families.
+ */
+lw_status lw_thread_useful_length(const lw_thread *thread, lw_length *useful_length);
+
+/**
  * Whether two designations name the same thread, whatever their classes: 1, or 0.
  */
 lw_status lw_thread_is_same_size(const lw_thread *thread, const lw_thread *other, int32_t *is_same);
@@ -1735,7 +1751,7 @@ lw_status lw_identification_nearest(const lw_identification *identification,
                                     size_t *need);
 
 /**
- * The one further measurement that tells the leading two apart: "ten pitches", "diameter", "taper over 10 mm" or "flank angle".
+ * The one further measurement that tells the leading two apart: "hand", "ten pitches", "diameter", "taper over 10 mm" or "flank angle".
  *
  * Errors: LW_NOT_KNOWN where there are no two, or none does.
  */
@@ -1887,6 +1903,25 @@ void lw_limits_free(lw_limits *limits);
 lw_status lw_mating_new(const lw_thread *male,
                         const lw_thread *female,
                         lw_mating **mating);
+
+/**
+ * One part in another, both with diameters as measured at the end that enters first: whether it starts, 1 or 0, the radial
+ * overlap there, negative where the crests pass each other, and the engaged length until the play is used up,
+ * lw_unknown_length() where nothing binds. Pitch, flanks and taper are those of the threads.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other.
+ */
+lw_status lw_mate_measured(const lw_thread *male,
+                           lw_length male_major,
+                           lw_length male_pitch_diameter,
+                           lw_length male_minor,
+                           const lw_thread *female,
+                           lw_length female_major,
+                           lw_length female_pitch_diameter,
+                           lw_length female_minor,
+                           int32_t *starts,
+                           lw_length *overlap,
+                           lw_length *engaged);
 
 /**
  * The designation of the male.
@@ -2112,6 +2147,38 @@ lw_status lw_flare_thickness_at_least(const char *flare,
                                       lw_length *thickness);
 
 /**
+ * Strokes of the tool that a flare takes: two for "double-45", one for the others (common practice, no source).
+ *
+ * Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare.
+ */
+lw_status lw_flare_strokes(const char *flare,
+                           size_t *strokes);
+
+/**
+ * Whether a flare belongs to a seat ("inverted-45", "bubble", "cone-37" or "unknown"): "fits", "does not fit" or "not
+ * known", which never counts as yes.
+ *
+ * Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME.
+ */
+lw_status lw_flare_fits_seat(const char *flare,
+                             const char *seat,
+                             char *buf,
+                             size_t cap,
+                             size_t *need);
+
+/**
+ * Whether a nut's nose ("coned", "flat", "sleeve" or "unknown") belongs to a flare: "fits", "does not fit" or "not known",
+ * which never counts as yes (common practice, no source).
+ *
+ * Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME.
+ */
+lw_status lw_flare_fits_nose(const char *flare,
+                             const char *nose,
+                             char *buf,
+                             size_t cap,
+                             size_t *need);
+
+/**
  * Tube that must stand out of the clamp before a flare ("double-45" or "bubble") of this finished diameter is formed, on
  * tube with this outside diameter and wall. Nobody knows beforehand how the wall stretches, so it is one of "keeps
  * length", "uniaxial" and "keeps wall": the middle of the wall keeps its length, thins as under hoop tension alone, or
@@ -2300,6 +2367,18 @@ lw_status lw_flare_size(const char *flare,
                         lw_length *least,
                         lw_length *most,
                         lw_length *wall_most);
+
+/**
+ * Smallest and largest diameter of a finished flare on a tube with this wall, as lw_flare_size has them.
+ *
+ * Errors: LW_NOT_KNOWN where no public text was seen, and for a wall thicker than its figures are for;
+ * LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_flare_known_diameters(const char *flare,
+                                   lw_length od,
+                                   lw_length wall,
+                                   lw_length *least,
+                                   lw_length *most);
 
 /**
  * Where the diameters of lw_flare_size were read, and how that was checked.

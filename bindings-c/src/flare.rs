@@ -6,12 +6,12 @@ pub mod sealing;
 
 pub mod standards;
 
-use crate::argument::{put, text};
+use crate::argument::{fill_text, put, text};
 use crate::call::{call, lw_status};
 use crate::problem::lw_problems;
 use crate::units::lw_length;
 use linewright::flare::{FlareTrial, slip};
-use linewright::{Error, Flare, bounds};
+use linewright::{Error, Flare, Nose, Seat, bounds};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -65,4 +65,53 @@ pub unsafe extern "C" fn lw_flare_thickness_at_least(
         let flare = unsafe { named(flare) }?;
         put(thickness, "thickness", flare.thickness_at_least(bounds::WALL.length(wall.into())?).into())
     })
+}
+
+/// Strokes of the tool that a flare takes: two for "double-45", one for the others (common practice, no source).
+///
+/// Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_flare_strokes(
+    flare: *const c_char,
+    strokes: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| put(strokes, "strokes", unsafe { named(flare) }?.strokes()))
+}
+
+/// Whether a flare belongs to a seat ("inverted-45", "bubble", "cone-37" or "unknown"): "fits", "does not fit" or "not
+/// known", which never counts as yes.
+///
+/// Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_flare_fits_seat(
+    flare: *const c_char,
+    seat: *const c_char,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let fit = || {
+        let seat = Seat::from_name(unsafe { text(seat, "seat") }?)?;
+        Ok(unsafe { named(flare) }?.fits_seat(seat).name().to_owned())
+    };
+    call(|| unsafe { fill_text(buf, cap, need, fit) })
+}
+
+/// Whether a nut's nose ("coned", "flat", "sleeve" or "unknown") belongs to a flare: "fits", "does not fit" or "not known",
+/// which never counts as yes (common practice, no source).
+///
+/// Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_flare_fits_nose(
+    flare: *const c_char,
+    nose: *const c_char,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let fit = || {
+        let nose = Nose::from_name(unsafe { text(nose, "nose") }?)?;
+        Ok(unsafe { named(flare) }?.fits_nose(nose).name().to_owned())
+    };
+    call(|| unsafe { fill_text(buf, cap, need, fit) })
 }

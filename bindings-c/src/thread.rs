@@ -345,6 +345,28 @@ pub extern "C" fn lw_thread_basic_engagement(
     length(thread, engagement, "engagement", |thread| known(thread.basic_engagement(), "engagement"))
 }
 
+/// How far a taper thread goes in by hand: the gauge length of R and Rc (ISO 7-1, from memory), L1 of NPT.
+///
+/// Errors: LW_NOT_KNOWN for a thread without taper.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_thread_gauge_length(
+    thread: Option<&lw_thread>,
+    gauge_length: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    length(thread, gauge_length, "gauge_length", |thread| known(thread.gauge_length(), "gauge_length"))
+}
+
+/// Thread with full flanks that an external taper thread has at least: of R (ISO 7-1, from memory), L2 of NPT.
+///
+/// Errors: LW_NOT_KNOWN for other families.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_thread_useful_length(
+    thread: Option<&lw_thread>,
+    useful_length: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    length(thread, useful_length, "useful_length", |thread| known(thread.useful_length(), "useful_length"))
+}
+
 /// Whether two designations name the same thread, whatever their classes: 1, or 0.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_thread_is_same_size(

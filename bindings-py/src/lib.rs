@@ -50,7 +50,8 @@ mod _native {
     use crate::code::Code;
     #[pymodule_export]
     use crate::flare::{
-        FlareForm, flare_allowances, flare_net_shortening, flare_size, flare_slip, flare_standards,
+        FlareForm, flare_allowances, flare_fits_nose, flare_fits_seat, flare_known_diameters,
+        flare_net_shortening, flare_size, flare_slip, flare_standards, flare_strokes,
         flare_thickness_at_least, hexagons, hose_end_check, hose_end_sealed_by, hose_end_washers,
         seats_of_thread, usual_threads, washers,
     };
@@ -85,7 +86,7 @@ mod _native {
     #[pymodule_export]
     use crate::thread::limits::Limits;
     #[pymodule_export]
-    use crate::thread::mate::{Mating, mate, stripping, thread_lookalikes};
+    use crate::thread::mate::{Mating, mate, mate_measured, stripping, thread_lookalikes};
     #[pymodule_export]
     use crate::thread::{Thread, thread};
     #[pymodule_export]

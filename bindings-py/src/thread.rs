@@ -218,6 +218,20 @@ impl Thread {
         self.0.basic_engagement().map(Length)
     }
 
+    /// How far a taper thread goes in by hand: the gauge length of R and Rc (ISO 7-1, from memory), L1 of NPT; None for
+    /// others.
+    #[getter]
+    fn gauge_length(&self) -> Option<Length> {
+        self.0.gauge_length().map(Length)
+    }
+
+    /// Thread with full flanks that an external taper thread has at least: of R (ISO 7-1, from memory), L2 of NPT; None for
+    /// others.
+    #[getter]
+    fn useful_length(&self) -> Option<Length> {
+        self.0.useful_length().map(Length)
+    }
+
     /// The thread without its class; it keeps its hand.
     #[getter]
     fn plain(&self) -> Thread {

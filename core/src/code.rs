@@ -3,6 +3,7 @@
 //! Numbers never change and are never used again. 1xx is reading, 2xx shape, 3xx making, 4xx joints, 5xx
 //! acceptance, 9xx calls through a binding.
 
+mod row;
 mod table;
 #[cfg(test)]
 mod tests;

@@ -65,6 +65,18 @@ pub enum Fit {
     NotKnown,
 }
 
+impl Fit {
+    /// The name, the same in every language.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Fit::Fits => "fits",
+            Fit::DoesNotFit => "does not fit",
+            Fit::NotKnown => "not known",
+        }
+    }
+}
+
 impl Flare {
     /// All forms.
     pub const ALL: [Flare; 3] = [Flare::Double45, Flare::Bubble, Flare::Single37];

@@ -339,7 +339,35 @@ static void public_texts(void) {
     CHECK(least.mm > 5.0 && least.mm < 20.0);
 }
 
+/* What belongs together, and the public diameters. */
+static void fits(void) {
+    lw_length under;
+    lw_length beyond;
+    size_t strokes = 0;
+    size_t needed = 0;
+    char fit[16];
+    OK(lw_flare_strokes("double-45", &strokes));
+    CHECK(strokes == 2);
+    OK(lw_flare_strokes("bubble", &strokes));
+    CHECK(strokes == 1);
+    OK(lw_flare_fits_seat("double-45", "inverted-45", fit, sizeof fit, &needed));
+    CHECK(strcmp(fit, "fits") == 0);
+    OK(lw_flare_fits_seat("double-45", "bubble", fit, sizeof fit, &needed));
+    CHECK(strcmp(fit, "does not fit") == 0);
+    OK(lw_flare_fits_seat("double-45", "unknown", fit, sizeof fit, &needed));
+    CHECK(strcmp(fit, "not known") == 0);
+    OK(lw_flare_fits_nose("bubble", "flat", fit, sizeof fit, &needed));
+    CHECK(strcmp(fit, "fits") == 0);
+    OK(lw_flare_fits_nose("bubble", "coned", fit, sizeof fit, &needed));
+    CHECK(strcmp(fit, "does not fit") == 0);
+    EXPECT(LW_UNKNOWN_NAME, lw_flare_fits_seat("bubble", "hole", fit, sizeof fit, &needed));
+    OK(lw_flare_known_diameters("double-45", lw_mm(4.7625), lw_mm(0.7112), &under, &beyond));
+    CHECK(under.mm == 6.7 && beyond.mm == 7.1);
+    EXPECT(LW_NOT_KNOWN, lw_flare_known_diameters("double-45", lw_mm(4.7625), lw_mm(0.9), &under, &beyond));
+}
+
 int main(void) {
+    fits();
     clamp();
     forms();
     allowances();

@@ -63,6 +63,19 @@ static void of_ends(void) {
 
 static void of_flares(void) {
     const lw_length none = lw_unknown_length();
+    REFUSES("flare", lw_flare_strokes(NULL, &count));
+    REFUSES("strokes", lw_flare_strokes("bubble", NULL));
+    REFUSES("flare", lw_flare_fits_seat(NULL, "bubble", text, sizeof text, &count));
+    REFUSES("seat", lw_flare_fits_seat("bubble", NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_flare_fits_seat("bubble", "bubble", NULL, sizeof text, &count));
+    REFUSES("need", lw_flare_fits_seat("bubble", "bubble", text, sizeof text, NULL));
+    REFUSES("flare", lw_flare_fits_nose(NULL, "flat", text, sizeof text, &count));
+    REFUSES("nose", lw_flare_fits_nose("bubble", NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_flare_fits_nose("bubble", "flat", NULL, sizeof text, &count));
+    REFUSES("need", lw_flare_fits_nose("bubble", "flat", text, sizeof text, NULL));
+    REFUSES("flare", lw_flare_known_diameters(NULL, lw_mm(4.76), lw_mm(0.7), &length, &length));
+    REFUSES("least", lw_flare_known_diameters("double-45", lw_mm(4.76), lw_mm(0.7), NULL, &length));
+    REFUSES("most", lw_flare_known_diameters("double-45", lw_mm(4.76), lw_mm(0.7), &length, NULL));
     REFUSES("flare", lw_flare_thickness_at_least(NULL, wall, &length));
     REFUSES("thickness", lw_flare_thickness_at_least("bubble", wall, NULL));
     REFUSES("flare", lw_flare_stick_out(NULL, "uniaxial", od, wall, diameter, &length));

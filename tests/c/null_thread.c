@@ -1,9 +1,10 @@
 /* As null.c, for threads: designations, limits, one in another, shear areas, identification, the catalogue. */
 #include "check.h"
 
-/* What the functions work on: a nut's thread, another one, a port's. */
+/* What the functions work on: a nut's thread, another one, a port's, a taper one. */
 static lw_thread *thread;
 static lw_thread *unified;
+static lw_thread *taper;
 static lw_thread *port;
 static lw_limits *limits;
 static lw_limits *unified_limits;
@@ -38,6 +39,7 @@ static void make(void) {
     OK(lw_thread_new("M10x1-6g", &thread));
     OK(lw_thread_new("3/8-24", &unified));
     OK(lw_thread_new("M10x1", &port));
+    OK(lw_thread_new("1/8-27 NPT", &taper));
     OK(lw_limits_new(thread, "external", &limits));
     OK(lw_limits_new(unified, "external", &unified_limits));
     OK(lw_mating_new(unified, port, &mating));
@@ -54,6 +56,7 @@ static void unmake(void) {
     lw_thread_free(thread);
     lw_thread_free(unified);
     lw_thread_free(port);
+    lw_thread_free(taper);
     lw_limits_free(limits);
     lw_limits_free(unified_limits);
     lw_mating_free(mating);
@@ -107,6 +110,20 @@ static void calls(void) {
     REFUSES("thread", lw_thread_normal_engagement(NULL, &length, &second));
     REFUSES("shortest", lw_thread_normal_engagement(thread, NULL, &second));
     REFUSES("longest", lw_thread_normal_engagement(thread, &length, NULL));
+    REFUSES("thread", lw_thread_gauge_length(NULL, &length));
+    REFUSES("gauge_length", lw_thread_gauge_length(taper, NULL));
+    REFUSES("thread", lw_thread_useful_length(NULL, &length));
+    REFUSES("useful_length", lw_thread_useful_length(taper, NULL));
+    REFUSES("male", lw_mate_measured(NULL, lw_mm(9.3), lw_mm(8.7), lw_mm(8.2), port, lw_mm(10.2), lw_mm(9.45),
+                                     lw_mm(9.1), &integer, &length, &second));
+    REFUSES("female", lw_mate_measured(unified, lw_mm(9.3), lw_mm(8.7), lw_mm(8.2), NULL, lw_mm(10.2), lw_mm(9.45),
+                                       lw_mm(9.1), &integer, &length, &second));
+    REFUSES("starts", lw_mate_measured(unified, lw_mm(9.3), lw_mm(8.7), lw_mm(8.2), port, lw_mm(10.2), lw_mm(9.45),
+                                       lw_mm(9.1), NULL, &length, &second));
+    REFUSES("overlap", lw_mate_measured(unified, lw_mm(9.3), lw_mm(8.7), lw_mm(8.2), port, lw_mm(10.2), lw_mm(9.45),
+                                        lw_mm(9.1), &integer, NULL, &second));
+    REFUSES("engaged", lw_mate_measured(unified, lw_mm(9.3), lw_mm(8.7), lw_mm(8.2), port, lw_mm(10.2), lw_mm(9.45),
+                                        lw_mm(9.1), &integer, &length, NULL));
     REFUSES("thread", lw_thread_is_same_size(NULL, unified, &integer));
     REFUSES("other", lw_thread_is_same_size(thread, NULL, &integer));
     REFUSES("is_same", lw_thread_is_same_size(thread, unified, NULL));

@@ -113,6 +113,26 @@ static void figures(void) {
     CHECK(length.mm > 9.5);
     /* Three quarters of the sharp triangle are 0.75 sqrt(3)/2 of the pitch, on both sides; the basic minor diameter
      * leaves five eighths. */
+    /* 1/8-27 NPT: L1 is 0.1615 in and L2 0.2639 in by two charts. */
+    OK(lw_thread_gauge_length(taper, &length));
+    CHECK(fabs(length.mm - 0.1615 * 25.4) < 1e-9);
+    OK(lw_thread_useful_length(taper, &length));
+    CHECK(fabs(length.mm - 0.2639 * 25.4) < 0.0005 * 25.4);
+    EXPECT(LW_NOT_KNOWN, lw_thread_gauge_length(metric, &length));
+    EXPECT(LW_NOT_KNOWN, lw_thread_useful_length(metric, &length));
+    /* The play, 0.5 mm tan 30 and half the difference of pitches of 1.0 and 1.25 mm, over that difference, in turns. */
+    {
+        lw_thread *coarse = read("M10x1.25");
+        int32_t starts = 0;
+        lw_length engaged;
+        OK(lw_mate_measured(metric, lw_mm(9.5), lw_mm(8.85), lw_mm(8.4), coarse, lw_mm(10.0), lw_mm(9.35), lw_mm(8.9),
+                            &starts, &length, &engaged));
+        CHECK(starts == 1 && fabs(length.mm - 0.3) < 1e-12);
+        CHECK(fabs(engaged.mm - (0.125 + 0.5 / sqrt(3.0)) / 0.25) < 1e-9);
+        EXPECT(LW_OUT_OF_RANGE, lw_mate_measured(metric, lw_mm(9.5), lw_mm(9.6), lw_mm(8.4), coarse, lw_mm(10.0),
+                                                 lw_mm(9.35), lw_mm(8.9), &starts, &length, &engaged));
+        lw_thread_free(coarse);
+    }
     OK(lw_thread_tap_drill(metric, 0.75, &length));
     CHECK(near(length.mm, 10.0 - 0.75 * 0.75 * sqrt(3.0)));
     OK(lw_thread_share(metric, length, &number));

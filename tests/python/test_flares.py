@@ -263,3 +263,21 @@ def test_a_hose_end_that_cannot_be_is_named(ends, error, code, part):
     with pytest.raises(error) as caught:
         lw.washers(ends)
     assert (caught.value.code, caught.value.part) == (code, f"field {part}")
+
+
+def test_what_belongs_to_a_flare_and_what_is_not_known() -> None:
+    belongs = {"double-45": ("inverted-45", "coned"), "bubble": ("bubble", "flat"), "single-37": ("cone-37", "sleeve")}
+    for flare, (own_seat, own_nose) in belongs.items():
+        for seat in ["inverted-45", "bubble", "cone-37"]:
+            assert lw.flare_fits_seat(flare, seat) == ("fits" if seat == own_seat else "does not fit")
+        for nose in ["coned", "flat", "sleeve"]:
+            assert lw.flare_fits_nose(flare, nose) == ("fits" if nose == own_nose else "does not fit")
+        assert lw.flare_fits_seat(flare, "unknown") == lw.flare_fits_nose(flare, "unknown") == "not known"
+        assert lw.flare_strokes(flare) == (2 if flare == "double-45" else 1)
+    with pytest.raises(lw.LinewrightError) as refused:
+        lw.flare_fits_seat("single-45", "inverted-45")
+    assert refused.value.code == "SINGLE_45_REFUSED"
+    size = lw.flare_size("double-45", "3/16 in")
+    assert lw.flare_known_diameters("double-45", od="3/16 in", wall="0.028 in") == (size.least, size.most)
+    assert lw.flare_known_diameters("double-45", od="3/16 in", wall="0.035 in") is None
+    assert lw.flare_known_diameters("bubble", od="3/16 in", wall="0.028 in") is None

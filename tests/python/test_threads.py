@@ -80,6 +80,9 @@ def test_a_longer_engagement_widens_a_unified_pitch_diameter():
     thread = lw.thread("3/8-24 UNF-2B")
     # ASME B1.1 bases the tolerances of the fine series on one diameter.
     assert close(thread.basic_engagement, 0.375 * IN)
+    taper = lw.thread("1/2-14 NPT")
+    assert close(taper.gauge_length, 0.320 * IN) and abs(taper.useful_length.mm - 0.5337 * IN) < 0.00005 * IN
+    assert thread.gauge_length is None and thread.useful_length is None
     assert thread.limits(engagement="0.375 in").pitch_diameter == thread.pitch_diameter
     longer = thread.limits(engagement="1 in")
     assert longer.pitch_diameter.max > thread.pitch_diameter.max
@@ -469,3 +472,21 @@ def test_columns_that_do_not_belong_together():
         error = raises("WRONG_KIND", lw.Table, [("a", kind, [None, value])], error=lw.QuantityError)
         assert error.part == "field columns, item 1, item 2"
     raises("WRONG_KIND", lw.Table, [("a", "text", "x")], error=lw.QuantityError)
+
+
+def test_measured_parts_mate_by_their_own_sizes() -> None:
+    male, female = ["9.5 mm", "8.85 mm", "8.4 mm"], ["10 mm", "9.35 mm", "8.9 mm"]
+    pair = lw.mate_measured("M10x1", male, "M10x1.25", female)
+    # The play, 0.5 mm tan 30 and half the difference of the pitches, over that difference.
+    assert pair.starts and abs(pair.length.mm - (0.125 + 0.5 / 3**0.5) / 0.25) < 1e-9
+    assert abs(pair.overlap.mm - 0.3) < 1e-12 and abs(pair.turns - pair.length.mm) < 1e-12
+    same = lw.mate_measured("M10x1", male, "M10x1", female)
+    assert same.starts and same.length is None and same.turns is None
+    raises("OUT_OF_RANGE", lw.mate_measured, "M10x1", ["9.5 mm", "9.6 mm", "8.4 mm"], "M10x1", female)
+    raises("WRONG_KIND", lw.mate_measured, "M10x1", male[:2], "M10x1", female, error=lw.QuantityError)
+
+
+def test_the_hand_is_looked_at_first() -> None:
+    found = lw.identify_thread(major="9.9 mm +- 0.01 mm", side="external", among=["M10x1", "M10x1-LH"])
+    assert found.next.measure == "hand" and found.next.second == ("left", "left")
+    assert found.advice == "look at the hand: right for M10x1, left for M10x1-LH"

@@ -30,11 +30,14 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
     longer = lw.thread("3/8-24 UNF-2A").limits(engagement="1 in")
     mating = lw.mate("3/8-24 UNF-2A", "M10x1-6H-LH")
     stripping = lw.stripping("3/8-24", "M10x1", engagement="6 mm")
+    measured = lw.mate_measured("M10x1", ["9.9 mm", "9.3 mm", "8.8 mm"], "M10x1", ["10.1 mm", "9.4 mm", "9 mm"])
+    hands = lw.identify_thread(major="9.9 mm +- 0.01 mm", side="external", among=["M10x1", "M10x1-LH"])
     return [
         *[lw.mpa(205e3), lw.read_pressure("1900 psi")],
         *[lw.mm(14.3), lw.mm(-0.0), lw.inch(1 / 3), lw.deg(86.5), lw.rad(1.5), lw.rad(0.1), lw.read_angle("1 turn")],
         *[line, line.tube, line.path, line.a, line.a.nut, line.a.port, line.a.nut.thread, tube, overlap, loop],
-        *[lw.thread("M10x1-6g-L-LH"), limits, limits.minor, longer, longer.minor, mating, stripping],
+        *[lw.thread("M10x1-6g-L-LH"), limits, limits.minor, longer, longer.minor, mating, stripping, measured],
+        *[*hands.candidates, *hands.ways],
         *[found, *found.candidates, *found.ways, none, *lw.thread_lookalikes(), lw.threads(), lw.thread_report()],
         *[lw.thread("1 1/4-12"), lw.Nut(None, length="17 mm", bore="5 mm", nose="unknown"), lw.Port()],
         *[bench, bench.former, *bench.flare_tools, bench.springback, lw.Springback(constant="1 deg", proportional=0.3)],

@@ -5,7 +5,8 @@ use crate::argument::{fill_text, given_mut, item, known, put, text};
 use crate::call::{call, lw_status};
 use crate::units::lw_length;
 use linewright::flare::{
-    FlareSize, HEXAGONS, Hexagon, STANDARDS, Standard, USUAL_THREADS, UsualThread, flare_size, seats_of,
+    FlareSize, HEXAGONS, Hexagon, STANDARDS, Standard, USUAL_THREADS, UsualThread, flare_size,
+    known_diameters, seats_of,
 };
 use linewright::units::mm;
 use linewright::{Error, Seat, Thread, bounds};
@@ -37,6 +38,29 @@ pub unsafe extern "C" fn lw_flare_size(
         least.write(size.least.into());
         most.write(size.most.into());
         wall_most.write(size.wall_most.into());
+        Ok(())
+    })
+}
+
+/// Smallest and largest diameter of a finished flare on a tube with this wall, as lw_flare_size has them.
+///
+/// Errors: LW_NOT_KNOWN where no public text was seen, and for a wall thicker than its figures are for;
+/// LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_flare_known_diameters(
+    flare: *const c_char,
+    od: lw_length,
+    wall: lw_length,
+    least: Option<&mut MaybeUninit<lw_length>>,
+    most: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let (least, most) = (given_mut(least, "least")?, given_mut(most, "most")?);
+        let flare = unsafe { named(flare) }?;
+        let (od, wall) = (bounds::OD.length(od.into())?, bounds::WALL.length(wall.into())?);
+        let found = known(known_diameters(flare, od, wall), "diameter")?;
+        least.write(found[0].into());
+        most.write(found[1].into());
         Ok(())
     })
 }

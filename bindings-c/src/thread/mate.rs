@@ -3,8 +3,8 @@
 use super::lw_thread;
 use crate::argument::{fill_text, given, given_mut, known, put};
 use crate::call::{call, lw_status};
-use crate::units::lw_length;
-use linewright::thread::Mating;
+use crate::units::{lw_length, lw_unknown_length};
+use linewright::thread::{Mating, Profile};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -25,6 +25,42 @@ pub extern "C" fn lw_mating_new(
     call(|| {
         let pair = Mating::new(&given(male, "male")?.0, &given(female, "female")?.0)?;
         put(mating, "mating", Box::new(lw_mating(pair)))
+    })
+}
+
+/// One part in another, both with diameters as measured at the end that enters first: whether it starts, 1 or 0, the radial
+/// overlap there, negative where the crests pass each other, and the engaged length until the play is used up,
+/// lw_unknown_length() where nothing binds. Pitch, flanks and taper are those of the threads.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_mate_measured(
+    male: Option<&lw_thread>,
+    male_major: lw_length,
+    male_pitch_diameter: lw_length,
+    male_minor: lw_length,
+    female: Option<&lw_thread>,
+    female_major: lw_length,
+    female_pitch_diameter: lw_length,
+    female_minor: lw_length,
+    starts: Option<&mut MaybeUninit<i32>>,
+    overlap: Option<&mut MaybeUninit<lw_length>>,
+    engaged: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let profile = |thread: &lw_thread, sizes: [lw_length; 3]| {
+            let [major, pitch_diameter, minor] = sizes.map(Into::into);
+            Profile::measured(&thread.0, major, pitch_diameter, minor)
+        };
+        let male = profile(given(male, "male")?, [male_major, male_pitch_diameter, male_minor])?;
+        let female = profile(given(female, "female")?, [female_major, female_pitch_diameter, female_minor])?;
+        let pair = male.into_female(&female);
+        let starts = given_mut(starts, "starts")?;
+        let (overlap, engaged) = (given_mut(overlap, "overlap")?, given_mut(engaged, "engaged")?);
+        starts.write(i32::from(pair.starts));
+        overlap.write(pair.overlap.into());
+        engaged.write(pair.length.map_or_else(|| lw_unknown_length(), Into::into));
+        Ok(())
     })
 }
 

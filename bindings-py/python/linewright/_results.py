@@ -208,16 +208,30 @@ class Candidate(NamedTuple):
     ten_pitches: Length
 
 
+class Engagement(NamedTuple):
+    """One measured part in another: whether it starts, and how far it goes.
+
+    `overlap` is radial, at the end that enters first, and negative where the crests pass each other. `length` and
+    `turns` are what is engaged until the play is used up; None where nothing binds.
+    """
+
+    starts: bool
+    overlap: Length
+    length: Length | None
+    turns: float | None
+
+
 class Separation(NamedTuple):
     """A way to tell two threads apart: the least and the most that a measurement gives for the first and the second.
 
-    `measure` is "ten pitches", "diameter", "taper over 10 mm" or "flank angle". `separates` says whether what is to be
+    `measure` is "hand", "ten pitches", "diameter", "taper over 10 mm" or "flank angle"; what is expected of the hand is
+    "right" or "left". `separates` says whether what is to be
     expected of the two does not overlap, the error of the measurement included; `words` is all of it as a sentence.
     """
 
     measure: str
-    first: tuple[Length, Length] | tuple[Angle, Angle]
-    second: tuple[Length, Length] | tuple[Angle, Angle]
+    first: tuple[Length, Length] | tuple[Angle, Angle] | tuple[str, str]
+    second: tuple[Length, Length] | tuple[Angle, Angle] | tuple[str, str]
     separates: bool
     words: str
 

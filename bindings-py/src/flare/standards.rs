@@ -41,6 +41,31 @@ pub(crate) fn flare_size<'py>(flare: &str, od: &Bound<'py, PyAny>) -> PyResult<O
     size.map(record).transpose()
 }
 
+/// Smallest and largest diameter of a finished flare on a tube with this wall, as `flare_size` has them; None where no public
+/// text was seen, and for a wall thicker than its figures are for.
+///
+/// Raises as `flare_size`.
+///
+/// >>> import linewright as lw
+/// >>> [str(size) for size in lw.flare_known_diameters("double-45", od="3/16 in", wall="0.028 in")]
+/// ['6.7 mm', '7.1 mm']
+/// >>> lw.flare_known_diameters("double-45", od="3/16 in", wall="0.9 mm") is None
+/// True
+#[pyfunction]
+#[pyo3(signature = (flare, /, *, od, wall))]
+pub(crate) fn flare_known_diameters(
+    flare: &str,
+    od: &Bound<'_, PyAny>,
+    wall: &Bound<'_, PyAny>,
+) -> PyResult<Option<(Length, Length)>> {
+    let (od, wall) = (quantity::length(od, "od")?, quantity::length(wall, "wall")?);
+    let found = error::call(|| {
+        let (od, wall) = (bounds::OD.length(od)?, bounds::WALL.length(wall)?);
+        Ok(flare::known_diameters(Flare::from_name(flare)?, od, wall))
+    })?;
+    Ok(found.map(|[least, most]| (Length(least), Length(most))))
+}
+
 /// Standards of flared lines and their fittings that the library has heard of, with what they cover as far as a public
 /// text shows it. None of these texts was opened in full.
 ///

@@ -6,8 +6,8 @@ use crate::quantity;
 use crate::record::{self, Call, Record, Reduced};
 use crate::results::made;
 use crate::units::Length;
-use linewright::thread::{self, CATALOGUE, Stripping};
-use linewright::units::{Area, to_mm2};
+use linewright::thread::{self, CATALOGUE, Profile, Stripping};
+use linewright::units::{self, Area, to_mm2};
 use pyo3::prelude::*;
 
 /// A male thread in a female one, over all sizes that their classes allow: made by `mate`. Worst is the combination of
@@ -161,6 +161,48 @@ impl Mating {
 pub(crate) fn mate(male: &Bound<'_, PyAny>, female: &Bound<'_, PyAny>) -> PyResult<Mating> {
     let (male, female) = (given(male, "male")?, given(female, "female")?);
     error::call(|| thread::Mating::new(&male, &female)).map(Mating)
+}
+
+/// Major, pitch and minor diameter in an argument.
+fn sizes(value: &Bound<'_, PyAny>, field: &str) -> PyResult<[units::Length; 3]> {
+    let lengths = quantity::lengths(Some(value), field)?;
+    lengths
+        .try_into()
+        .map_err(|_| quantity::wrong_kind(value, field, "three lengths: major, pitch, minor diameter"))
+}
+
+/// One part in another, both as measured at the end that enters first: `male_sizes` and `female_sizes` are the major, the
+/// pitch and the minor diameter; pitch, flanks and taper are those of the threads.
+///
+/// The answer says whether it `starts`, the radial `overlap` there, negative where the crests pass each other, and the
+/// engaged `length` and `turns` until the play is used up, None where nothing binds.
+///
+/// Raises `InputError` (OUT_OF_RANGE, also for diameters that do not follow each other; the codes of `Thread` and
+/// `read_length`), `QuantityError` for bare numbers.
+///
+/// >>> import linewright as lw
+/// >>> worn = ["9.3 mm", "8.7 mm", "8.2 mm"]
+/// >>> pair = lw.mate_measured("3/8-24", worn, "M10x1", ["10.2 mm", "9.45 mm", "9.1 mm"])
+/// >>> pair.starts, str(pair.overlap)
+/// (True, '0.1 mm')
+#[pyfunction]
+#[pyo3(signature = (male, male_sizes, female, female_sizes, /))]
+pub(crate) fn mate_measured<'py>(
+    male: &Bound<'py, PyAny>,
+    male_sizes: &Bound<'py, PyAny>,
+    female: &Bound<'py, PyAny>,
+    female_sizes: &Bound<'py, PyAny>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let py = male.py();
+    let (male, female) = (given(male, "male")?, given(female, "female")?);
+    let (outside, inside) = (sizes(male_sizes, "male_sizes")?, sizes(female_sizes, "female_sizes")?);
+    let pair = error::call(|| {
+        let profile = |thread: &linewright::Thread, [major, pitch_diameter, minor]: [units::Length; 3]| {
+            Profile::measured(thread, major, pitch_diameter, minor)
+        };
+        Ok(profile(&male, outside)?.into_female(&profile(&female, inside)?))
+    })?;
+    made(py, "Engagement", (pair.starts, Length(pair.overlap), pair.length.map(Length), pair.turns))
 }
 
 /// What would have to be sheared off to pull a male out of a female that are engaged over a wanted length, worst and

@@ -1,32 +1,6 @@
+use super::row::{refuse, stop, tell};
 use super::{Code, CodeRow, Level, Lift, Locks};
-use Level::{Caution, Note, Refuse, Stop};
-
-/// A finding that leaves no result: nothing lifts it, and no step exists to lock.
-const fn refuse(code: Code, name: &'static str, meaning: &'static str, cleared_by: &'static str) -> CodeRow {
-    CodeRow { code, name, level: Refuse, lift: Lift::Never, locks: Locks::Nothing, meaning, cleared_by }
-}
-
-const fn stop(
-    code: Code,
-    name: &'static str,
-    lift: Lift,
-    locks: Locks,
-    meaning: &'static str,
-    cleared_by: &'static str,
-) -> CodeRow {
-    CodeRow { code, name, level: Stop, lift, locks, meaning, cleared_by }
-}
-
-/// A caution or a note locks nothing, and being information it needs no lifting.
-const fn tell(
-    code: Code,
-    name: &'static str,
-    level: Level,
-    meaning: &'static str,
-    cleared_by: &'static str,
-) -> CodeRow {
-    CodeRow { code, name, level, lift: Lift::Fact, locks: Locks::Nothing, meaning, cleared_by }
-}
+use Level::{Caution, Note};
 
 /// Every code, in the order of its number.
 pub static TABLE: &[CodeRow] = &[

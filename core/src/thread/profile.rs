@@ -6,7 +6,11 @@
 //! lead-in, burrs and the tilt a loose thread takes are left out: a real nut may go further when forced.
 
 use super::Thread;
+use crate::bounds;
+use crate::code::Code;
+use crate::error::Error;
 use crate::math::tan;
+use crate::problem::{Part, Value};
 use crate::units::{Angle, Length, Ratio, mm, to_mm, to_rad};
 
 /// Overlaps below this are contact, not interference.
@@ -66,6 +70,48 @@ pub(super) fn slopes(male: Angle, female: Angle) -> [f64; 2] {
 }
 
 impl Profile {
+    /// The sizes of a thread as they were measured, at the end that enters first; pitch, flanks and taper are its own.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE` also for diameters that do not follow each other.
+    ///
+    /// ```
+    /// use linewright::{Thread, thread::Profile, units::mm};
+    /// let profile = |name, sizes: [f64; 3]| {
+    ///     Profile::measured(&Thread::read(name)?, mm(sizes[0]), mm(sizes[1]), mm(sizes[2]))
+    /// };
+    /// let worn = profile("3/8-24", [9.3, 8.7, 8.2])?;
+    /// let pair = worn.into_female(&profile("M10x1", [10.2, 9.45, 9.1])?);
+    /// assert!(pair.starts && pair.overlap < mm(0.11));
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    pub fn measured(
+        thread: &Thread,
+        major: Length,
+        pitch_diameter: Length,
+        minor: Length,
+    ) -> Result<Profile, Error> {
+        let read = |name: &str, value: Length| {
+            let field = |error: Error| error.at(Part::Field(name.to_owned()));
+            bounds::THREAD_DIAMETER.length(value).map(to_mm).map_err(field)
+        };
+        let sizes = [read("major", major)?, read("pitch_diameter", pitch_diameter)?, read("minor", minor)?];
+        if sizes[1] >= sizes[0] || sizes[2] >= sizes[1] {
+            let need = Value::text(format!(
+                "less than {} and more than {}: the pitch diameter lies between the major and the minor one",
+                Value::Length(major),
+                Value::Length(minor)
+            ));
+            return Err(Error::field(
+                Code::OutOfRange,
+                "pitch_diameter",
+                Value::Length(pitch_diameter),
+                need,
+            ));
+        }
+        Ok(Profile::of(thread, sizes))
+    }
+
     /// Turns this male into a female.
     ///
     /// ```
