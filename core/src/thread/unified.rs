@@ -312,8 +312,10 @@ pub(super) fn limits(
                     _ if diameter_uin < NUMBER_SIX_UIN => {
                         [places(minor, FOUR), places(minor + tolerance, FOUR)]
                     }
-                    3 => [places(minor, THREE), places(minor + tolerance, FOUR)],
-                    _ => [places(minor, THREE), places(places(minor + tolerance, FOUR), THREE)],
+                    3 => [places(places(minor, FOUR), THREE), places(minor + tolerance, FOUR)],
+                    _ => {
+                        [places(minor, FOUR), places(minor + tolerance, FOUR)].map(|size| places(size, THREE))
+                    }
                 },
                 rounded_root: f64::NAN,
                 checked,
