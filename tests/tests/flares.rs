@@ -93,6 +93,9 @@ fn every_row_of_a_table_has_its_source() {
             let Ok(limits) = row.thread.limits(side) else { continue };
             let source = limits.source();
             assert!(!source.text.is_empty() && !source.place.is_empty(), "{}", row.thread);
+            let has_edition =
+                source.text.contains("not known") || source.text.ends_with(|c: char| c.is_ascii_digit());
+            assert!(has_edition, "{}: {}", row.thread, source.text);
         }
     }
 }

@@ -6,11 +6,11 @@ mod common;
 
 use common::Outcome;
 use common::random::config;
-use linewright::Thread;
 use linewright::thread::{
     CATALOGUE, CatalogueRow, DiameterLimits, Measure, Measured, ThreadSide, identify, separate,
 };
 use linewright::units::{Length, mm, ratio, to_mm};
+use linewright::{Thread, Value};
 use proptest::prelude::*;
 
 /// A designation of any family, with or without class and hand.
@@ -116,13 +116,9 @@ fn uniform(counter: u64) -> f64 {
     share / 9_007_199_254_740_992.0
 }
 
-fn list() -> Vec<Thread> {
-    // Parallel threads that both sides have, so that the test can draw a part without the model's own taper rule.
-    CATALOGUE
-        .iter()
-        .map(|row| row.thread)
-        .filter(|thread| thread.taper().value == 0.0 && thread.family().only_side().is_none())
-        .collect()
+/// The threads of the catalogue that a side has.
+fn list(side: ThreadSide) -> Vec<Thread> {
+    CATALOGUE.iter().map(|row| row.thread).filter(|thread| thread.limits(side).is_ok()).collect()
 }
 
 /// One of a list by a number in [0, 1).
@@ -147,7 +143,13 @@ fn drawn(
 ) -> Result<f64, linewright::Error> {
     let limits = thread.limits(side)?;
     let span = if side == ThreadSide::External { limits.major } else { limits.minor };
-    let (least, most) = (span.min.map_or(f64::NAN, to_mm), span.max.map_or(f64::NAN, to_mm));
+    let (mut least, mut most) = (span.min.map_or(f64::NAN, to_mm), span.max.map_or(f64::NAN, to_mm));
+    // A taper thread is measured anywhere over its first eight turns, where it is thicker outside and narrower inside.
+    let along = 8.0 * to_mm(thread.pitch()) * thread.taper().value;
+    match side {
+        ThreadSide::External => most += along,
+        ThreadSide::Internal => least -= along,
+    }
     let made = least + (most - least) * uniform(at);
     let worn = wear * uniform(at + 1);
     let off = error * (2.0 * uniform(at + 2) - 1.0);
@@ -158,10 +160,10 @@ fn drawn(
 #[test]
 fn the_truth_comes_first_as_often_as_the_shares_say() -> Outcome<()> {
     const PARTS: u64 = 12_000;
-    let list = list();
     for (round, side, with_pitch) in
         [(0, ThreadSide::External, false), (1, ThreadSide::Internal, false), (2, ThreadSide::External, true)]
     {
+        let list = list(side);
         let (mut first, mut promised, mut spread, mut lost) = (0.0, 0.0, 0.0, 0);
         for part in 0..PARTS {
             let at = (round * PARTS + part) * 8;
@@ -259,21 +261,49 @@ fn a_longer_engagement_widens_a_unified_thread() -> Outcome<()> {
     Ok(())
 }
 
+fn millimeters(value: &Value) -> f64 {
+    match value {
+        Value::Length(length) => to_mm(*length),
+        _ => f64::NAN,
+    }
+}
+
 #[test]
 fn ways_apart_hold_what_they_say_for_every_pair() -> Outcome<()> {
-    let list = list();
-    let (mut none, mut tried) = (Vec::new(), 0);
-    for (i, a) in list.iter().enumerate() {
-        for b in &list[i + 1..] {
-            let ways = separate(a, b, ThreadSide::External);
-            assert_eq!(ways.len(), 4);
-            tried += 1;
-            if ways.iter().any(|way| way.separates) {
-                continue;
+    // What a caliper reads, and how far it is off: as the docs of the ways say.
+    const ERROR: f64 = 0.05;
+    const WEAR: f64 = 0.1;
+    let (mut none, mut tried, mut diameters) = (Vec::new(), 0, 0);
+    for side in [ThreadSide::External, ThreadSide::Internal] {
+        let list = list(side);
+        for (i, a) in list.iter().enumerate() {
+            for (j, b) in list.iter().enumerate().skip(i + 1) {
+                let ways = separate(a, b, side);
+                assert_eq!(ways.len(), 4);
+                tried += 1;
+                let tens = [a, b].map(|thread| 254.0 / thread.per_inch());
+                assert_eq!(ways[0].separates, (tens[0] - tens[1]).abs() > 0.2, "{a} and {b}");
+                let ranges = ways[1].expected.each_ref().map(|range| range.each_ref().map(millimeters));
+                // Whoever draws parts of one finds no reading that the other can give, where the way separates.
+                for (own, other, thread) in [(0, 1, a), (1, 0, b)] {
+                    for part in 0..20 {
+                        let reading =
+                            drawn(thread, side, WEAR, ERROR, ((i * 64 + j) as u64 * 20 + part) * 8)?;
+                        let within = |[least, most]: [f64; 2]| {
+                            (least - ERROR - 1e-9..=most + ERROR + 1e-9).contains(&reading)
+                        };
+                        assert!(within(ranges[own]), "{thread}: {reading}");
+                        assert!(!ways[1].separates || !within(ranges[other]), "{a} and {b}: {reading}");
+                    }
+                }
+                diameters += usize::from(ways[1].separates);
+                if !ways.iter().any(|way| way.separates) {
+                    none.push(format!("{a} and {b}"));
+                }
             }
-            none.push(format!("{a} and {b}"));
         }
     }
+    assert!(diameters > tried / 2, "{diameters} of {tried} are told apart by their diameters");
     println!("{} of {tried} pairs are not separated: {none:?}", none.len());
     // Nothing that a caliper and a gauge can tell is declared hopeless, and what is close in all of it is.
     assert!(none.len() < tried / 50);
@@ -282,7 +312,7 @@ fn ways_apart_hold_what_they_say_for_every_pair() -> Outcome<()> {
 
 #[test]
 fn what_was_not_measured_or_fits_nothing_says_so() -> Outcome<()> {
-    let list = list();
+    let list = list(ThreadSide::External);
     let nothing = identify(&Measured::new(ThreadSide::External), &list).map(|found| found.candidates.len());
     assert!(nothing.is_err_and(|error| error.code() == linewright::Code::FieldMissing));
     let odd = Measured::new(ThreadSide::External).with_diameter(mm(8.4), mm(0.01))?;

@@ -269,7 +269,7 @@ pub(super) fn limits(
     let size = (diameter_uin, per_two_inch);
     // Tables hold for the usual engagement only.
     let printed = if engaged_in.is_none() { printed_pitch(size, number, side) } else { None };
-    let checked = if diameter_uin < QUARTER_UIN { Checked::Memory } else { Checked::Computed };
+    let checked = Checked::Computed;
     Some(match side {
         ThreadSide::External => {
             let factor = match number {
@@ -324,8 +324,9 @@ pub(super) fn limits(
     })
 }
 
-/// Tolerance of the minor diameter, inside. The rules below a quarter inch and coarser than 4 threads per inch are
-/// from memory; those above it were seen.
+/// Tolerance of the minor diameter, inside. The rules below a quarter inch are from memory, and give every printed limit that
+/// was seen of No. 0, 1, 2, 4, 6, 8, 10, 12 and 1/8-40; those above it were seen; coarser than 4 threads per inch is from
+/// memory.
 fn minor_tolerance(number: u8, diameter_uin: u32, p: f64, p_two_thirds: f64) -> f64 {
     let d = f64::from(diameter_uin) / 1e6;
     let coarse = p > 0.25;
