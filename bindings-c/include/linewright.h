@@ -2727,7 +2727,7 @@ lw_status lw_handbook_spacing_scope(lw_length od, size_t index, char *buf, size_
  */
 lw_status lw_handbook_spacing(lw_length od,
                               size_t index,
-                              lw_length *from,
+                              lw_length *least,
                               lw_length *most);
 
 /**

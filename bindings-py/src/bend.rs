@@ -1,7 +1,10 @@
-//! One bend: arc, tangent length and gain; what it does to the wall.
+//! One bend: arc, tangent length and gain; what it does to the wall; the ideal cylinder under
+//! pressure.
 
+mod pressure;
 mod wall;
 
+pub(crate) use pressure::{BendFactors, Cylinder, Strength, ovality_amplification, size_tolerances};
 pub(crate) use wall::{BentWall, FlattenedSection, radius_rules, section_limits, wall_reserves};
 
 use crate::error;

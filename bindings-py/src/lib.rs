@@ -11,6 +11,7 @@ mod clip;
 mod code;
 mod error;
 mod flare;
+mod hydraulics;
 mod line;
 mod material;
 mod path;
@@ -40,7 +41,8 @@ mod _native {
     use crate::bench::{Bench, FlareTool, Former};
     #[pymodule_export]
     use crate::bend::{
-        BentWall, FlattenedSection, arc, gain, radius_rules, section_limits, tangent_length, wall_reserves,
+        BendFactors, BentWall, Cylinder, FlattenedSection, Strength, arc, gain, ovality_amplification,
+        radius_rules, section_limits, size_tolerances, tangent_length, wall_reserves,
     };
     #[pymodule_export]
     use crate::check::HandCheck;
@@ -55,6 +57,8 @@ mod _native {
         flare_thickness_at_least, hexagons, hose_end_check, hose_end_sealed_by, hose_end_washers,
         seats_of_thread, usual_threads, washers,
     };
+    #[pymodule_export]
+    use crate::hydraulics::{FilledTube, Fluid, Hold, Span, handbook_spacings};
     #[pymodule_export]
     use crate::line::{ClampMargin, Draft, End, Field, Line, LineDraft, Nut, Port};
     #[pymodule_export]

@@ -91,10 +91,10 @@ fn pair<'py>(value: &Bound<'py, PyAny>, field: &str) -> PyResult<(Bound<'py, PyA
     Ok((items.get_item(0)?, source.to_string_lossy().into_owned()))
 }
 
-type Given<'a, 'py> = Option<&'a Bound<'py, PyAny>>;
+pub(crate) type Given<'a, 'py> = Option<&'a Bound<'py, PyAny>>;
 
 /// A figure that is a plain number.
-fn number(given: Given<'_, '_>, field: &str) -> PyResult<Option<(f64, String)>> {
+pub(crate) fn number(given: Given<'_, '_>, field: &str) -> PyResult<Option<(f64, String)>> {
     given
         .map(|given| {
             let (value, source) = pair(given, field)?;
@@ -104,7 +104,10 @@ fn number(given: Given<'_, '_>, field: &str) -> PyResult<Option<(f64, String)>> 
 }
 
 /// A figure that is a pressure.
-fn pressure(given: Given<'_, '_>, field: &str) -> PyResult<Option<(linewright::units::Pressure, String)>> {
+pub(crate) fn pressure(
+    given: Given<'_, '_>,
+    field: &str,
+) -> PyResult<Option<(linewright::units::Pressure, String)>> {
     given
         .map(|given| {
             let (value, source) = pair(given, field)?;
@@ -114,7 +117,7 @@ fn pressure(given: Given<'_, '_>, field: &str) -> PyResult<Option<(linewright::u
 }
 
 /// A figure with its source, as Python has it.
-fn figure<'py, T>(
+pub(crate) fn figure<'py, T>(
     py: Python<'py>,
     known: Option<&Sourced<T>>,
     value: impl FnOnce(&T) -> PyResult<Bound<'py, PyAny>>,

@@ -60,7 +60,23 @@ impl Former {
             let need = Value::text("a groove tight enough for the tube to keep some of the bend");
             Error::field(Code::OutOfRange, "groove", Value::Length(groove), need)
         })?;
-        Ok(Former { groove: Some(groove), ..Former::new(formed, grip)? })
+        Former::new(formed, grip)?.with_groove(groove)
+    }
+
+    /// With the groove that its radius as formed was computed from, so that nobody takes the radius for measured.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a groove wider than what springs back from it.
+    pub fn with_groove(mut self, groove: Length) -> Result<Former, Error> {
+        let groove =
+            bounds::RADIUS.length(groove).map_err(|error| error.at(Part::Field("groove".to_owned())))?;
+        if groove > self.as_formed {
+            let need =
+                Value::text(format!("at most {}, the radius as formed", Value::Length(self.as_formed)));
+            return Err(Error::field(Code::OutOfRange, "groove", Value::Length(groove), need));
+        }
+        self.groove = Some(groove);
+        Ok(self)
     }
 
     /// Radius of the groove's center line, where the radius as formed was computed from it.

@@ -205,7 +205,7 @@ static void of_fluids(void) {
 }
 
 static void of_spans(void) {
-    REFUSES("from", lw_handbook_spacing(lw_mm(4.7625), 0, NULL, &length_1));
+    REFUSES("least", lw_handbook_spacing(lw_mm(4.7625), 0, NULL, &length_1));
     REFUSES("most", lw_handbook_spacing(lw_mm(4.7625), 0, &length_0, NULL));
     REFUSES("count", lw_handbook_spacing_count(lw_mm(4.7625), NULL));
     REFUSES("buf", lw_handbook_spacing_scope(lw_mm(4.7625), 0, NULL, sizeof text, &count));

@@ -52,8 +52,31 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
         lw.material_properties("low-carbon steel", condition="annealed").hardening.value,
         lw.material_properties("copper-nickel").modulus,
         lw.Properties("own", modulus=("205 GPa", "s"), strength_coefficient=("600 MPa", "t"), hardening_exponent=0.2),
-        *[*flare_values(), *springback_values(), *wall_values()],
+        *[*flare_values(), *springback_values(), *wall_values(), *pressure_values(), *hydraulics_values()],
     ]
+
+
+def pressure_values() -> list[object]:
+    tube = lw.Tube("3/16 in", wall="0.028 in", material="low-carbon steel")
+    asked = lw.Strength("290 MPa", factor=4, source="my own choice")
+    straight = lw.Cylinder(tube, od_plus="0.003 in", wall_minus="0.005 in")
+    bent = lw.Cylinder(tube, radius="14.3 mm", neutral_shift="0.1 mm")
+    ideal = bent.ideal_cylinder_pressure("Lame", asked)
+    factors = lw.BendFactors("4.75 mm", radius="14.25 mm")
+    return [asked, straight, bent, ideal, straight.margin("Lame", "15 MPa", asked), factors, *lw.size_tolerances("1/4 in")]
+
+
+def hydraulics_values() -> list[object]:
+    tube = lw.Tube("3/16 in", wall="0.028 in", material="low-carbon steel")
+    steel = lw.material_properties("low-carbon steel")
+    own = lw.Fluid("drum 3", density_kg_per_m3=(1060, "s"), bulk_modulus=("1700 MPa", "t"), expansion_per_k=(7e-4, "u"))
+    filled = lw.FilledTube(tube, metal=steel, ends="fixed", fluid=own)
+    spans = [lw.Span(tube, metal=steel), lw.Span(tube, metal=steel, fluid=lw.Fluid.glycol())]
+    tight = lw.Mechanics("3/16 in", wall="0.028 in", modulus="207 GPa", yield_strength="250 MPa")
+    former = lw.Former.of_groove("14.3 mm", grip="20 mm", tube=tight)
+    bench = lw.Bench(former=former, flare_tool=[])
+    figures = [own, lw.Fluid("none"), lw.Fluid.glycol(), own.bulk_modulus, lw.Hold(90, fluid=own), filled, *spans]
+    return [*figures, *lw.handbook_spacings("1/4 in"), *lw.handbook_spacings("3/16 in"), former, bench]
 
 
 def springback_values() -> list[object]:

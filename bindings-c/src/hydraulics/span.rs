@@ -120,13 +120,13 @@ pub unsafe extern "C" fn lw_handbook_spacing_scope(
 pub extern "C" fn lw_handbook_spacing(
     od: lw_length,
     index: usize,
-    from: Option<&mut MaybeUninit<lw_length>>,
+    least: Option<&mut MaybeUninit<lw_length>>,
     most: Option<&mut MaybeUninit<lw_length>>,
 ) -> lw_status {
     call(|| {
         let row = spacing(od, index)?;
-        let (from, most) = (given_mut(from, "from")?, given_mut(most, "most")?);
-        from.write(row.from.map_or_else(|| lw_unknown_length(), Into::into));
+        let (least, most) = (given_mut(least, "least")?, given_mut(most, "most")?);
+        least.write(row.least.map_or_else(|| lw_unknown_length(), Into::into));
         most.write(row.most.into());
         Ok(())
     })

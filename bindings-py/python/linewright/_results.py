@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
-    from ._native import Angle, Assumption, Length, Pressure, Problem, Thread
+    from ._native import Angle, Assumption, Length, Pressure, Problem, Strength, Thread
 
 Point = tuple["Length", "Length", "Length"]
 Vector = tuple[float, float, float]
@@ -206,6 +206,51 @@ class Candidate(NamedTuple):
     share: float
     diameter: DiameterLimits
     ten_pitches: Length
+
+
+class IdealCylinderPressure(NamedTuple):
+    """The pressure at which an ideal cylinder meets the caller's strength divided by the caller's factor.
+
+    `place` is where around a bend, None for a straight, and `wall` is the wall there. `excludes` is what it leaves out, and
+    `text` all of it as a sentence: it is no statement that a line may be used at this pressure.
+    """
+
+    pressure: Pressure
+    theory: str
+    strength: Strength
+    place: str | None
+    wall: Length
+    excludes: str
+    text: str
+
+
+class Margin(NamedTuple):
+    """How often a stress goes into the caller's strength, beside the factor asked for: of an ideal cylinder, no line."""
+
+    found: float
+    asked: float
+    is_reached: bool
+
+
+class SizeTolerance(NamedTuple):
+    """How far a tube may be off its size; `od_plus_minus` is None where the text was not seen to say."""
+
+    scope: str
+    wall: Length
+    wall_plus_minus: Length
+    od_plus_minus: Length | None
+    source: str
+    checked: str
+
+
+class SpacingRow(NamedTuple):
+    """Distance between clips by a public text; `least` is None where the row gives only one."""
+
+    scope: str
+    least: Length | None
+    most: Length
+    source: str
+    checked: str
 
 
 class Engagement(NamedTuple):

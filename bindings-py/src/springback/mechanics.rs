@@ -27,7 +27,7 @@ use pyo3::types::PyType;
 #[pyclass(frozen, eq, module = "linewright")]
 #[derive(Clone, PartialEq)]
 pub(crate) struct Mechanics {
-    tube: springback::Mechanics,
+    pub(crate) tube: springback::Mechanics,
     od: Length,
     wall: Length,
     modulus: Pressure,

@@ -11,7 +11,7 @@ pub struct SpacingRow {
     /// What it is said of.
     pub scope: &'static str,
     /// Smallest distance of the row, where it gives two.
-    pub from: Option<Length>,
+    pub least: Option<Length>,
     /// Largest distance.
     pub most: Length,
     /// Where it comes from.
@@ -70,7 +70,7 @@ pub fn handbook_spacings(od: Length) -> Result<Vec<SpacingRow>, Error> {
     for (_, most) in AIRCRAFT.iter().filter(|row| is(row.0)) {
         rows.push(SpacingRow {
             scope: "hydraulic lines of aircraft",
-            from: None,
+            least: None,
             most: inch(*most),
             source: Source::new(
                 "MIL-H-8891A",
@@ -82,15 +82,15 @@ pub fn handbook_spacings(od: Length) -> Result<Vec<SpacingRow>, Error> {
     for (_, most) in AIRCRAFT_SMALL.iter().filter(|row| is(row.0)) {
         rows.push(SpacingRow {
             scope: "steel lines of aircraft",
-            from: None,
+            least: None,
             most: inch(*most),
             source: Source::new("FAA-H-8083-30 or AC 43.13-1B", "support spacing", Checked::Memory),
         });
     }
-    for (_, from, most) in SHORE.iter().filter(|row| is(row.0)) {
+    for (_, least, most) in SHORE.iter().filter(|row| is(row.0)) {
         rows.push(SpacingRow {
             scope: "tubing for gas and liquid on land",
-            from: Some(inch(*from)),
+            least: Some(inch(*least)),
             most: inch(*most),
             source: Source::new("UFC 4-390-01", "page 79", Checked::Seen),
         });
