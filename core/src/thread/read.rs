@@ -281,6 +281,9 @@ fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong> {
             _ => wrong(Code::Unreadable, "NPT: the other American pipe threads are not computed here"),
         };
     };
+    // `G 1/8 in`, `R1/8"`: a size in inches is all there is.
+    let after = after.trim_end_matches(['"', '″']).trim_end();
+    let after = [" inch", " in.", " in"].iter().find_map(|word| after.strip_suffix(word)).unwrap_or(after);
     let (size, rest) = if before.is_empty() { split_size(after) } else { (before, after) };
     let (size, per_inch) = match size.rsplit_once('-') {
         Some((size, count)) if !count.contains('/') => (size.trim(), Some(count.trim())),
@@ -320,11 +323,16 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
     let at = at.unwrap_or(text.len());
     // "UN..." begins the series, or its older "N..."; `N` and `o` may stand in "No." before it.
     let low = text.to_ascii_lowercase();
-    let at = ["un", "nf", "nc", "nef"].iter().filter_map(|word| low.find(word)).fold(at, usize::min);
+    let series = ["un", "nf", "nc", "nef"];
+    let at = series.iter().filter_map(|word| low.find(word)).fold(at, usize::min);
+    // A class right after the count, `3/8-24-2A`, begins with its digit.
+    let signs = text.as_bytes();
+    let is_class = at >= 2 && matches!(signs[at - 1], b'1'..=b'3') && matches!(signs[at - 2], b'-' | b' ');
+    let at = if is_class && low[at..].starts_with(['a', 'b']) { at - 1 } else { at };
     let (numbers, words) = text.split_at(at);
     let numbers = numbers.trim().trim_end_matches('-').trim();
     // Only what looks like a designation is told what its words should be.
-    if !numbers.contains(['-', 'x', 'X']) && !words.to_ascii_lowercase().starts_with("un") {
+    if !numbers.contains(['-', 'x', 'X']) && !series.iter().any(|word| low[at..].starts_with(word)) {
         return Ok(None);
     }
     let (series, class) = series_and_class(words)?;
