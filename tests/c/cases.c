@@ -2,6 +2,7 @@
 #include "cases_flare.h"
 #include "cases_more.h"
 #include "cases_thread.h"
+#include "cases_filled.h"
 #include "cases_wall.h"
 
 /* What a case makes on its way; freed when it is answered. */
@@ -440,7 +441,8 @@ static lw_status run(void) {
         {"clips", clips}, {"clips_to_buy", clips_to_buy}, {"flare_trial", flare_trial}, {"turn", turn},
         {"thread_form", thread_form}, {"limits", limits}, {"mate", mate}, {"stripping", stripping},
         {"identify", identify}, {"bent_wall", bent_wall}, {"free_wrinkling", free_wrinkling},
-        {"section", section},
+        {"section", section}, {"ideal_cylinder", ideal_cylinder}, {"filled_tube", filled_tube}, {"span", span},
+        {"hold", hold},
     };
     size_t i;
     for (i = 0; i < sizeof operations / sizeof operations[0]; i += 1) {

@@ -1,6 +1,7 @@
 //! What a case gives to an operation, one struct for each; a key that is not here fails the file.
 
 use super::accept_flare::{self, AcceptFlare};
+use super::filled::{self, AcceptFilled};
 use super::threads::Threads;
 use super::wall::{self, AcceptWall};
 use serde::Deserialize;
@@ -31,6 +32,7 @@ pub enum Accept {
     Flare(AcceptFlare),
     Threads(Threads),
     Wall(AcceptWall),
+    Filled(AcceptFilled),
 }
 
 #[derive(Debug, Clone, Deserialize)]
@@ -242,6 +244,7 @@ impl Accept {
             name if accept_flare::OPERATIONS.contains(&name) => {
                 Accept::Flare(AcceptFlare::read(name, accept)?)
             }
+            name if filled::OPERATIONS.contains(&name) => Accept::Filled(AcceptFilled::read(name, accept)?),
             name if wall::OPERATIONS.contains(&name) => Accept::Wall(AcceptWall::read(name, accept)?),
             other => return Err(format!("unknown operation {other}")),
         })
@@ -282,6 +285,7 @@ impl Accept {
             Accept::Turn(_) => &["words", "clock", "inclinometer_deg"],
             Accept::Flare(input) => input.answer_keys(),
             Accept::Wall(input) => input.answer_keys(),
+            Accept::Filled(input) => input.answer_keys(),
             Accept::Vertices(_) => &["straights_mm", "angles_deg", "rotations_deg", "developed_length_mm"],
             Accept::Plan(_) => &[
                 "finished_length_mm",

@@ -107,6 +107,7 @@ fn lines(accept: &Accept) -> Vec<(String, String)> {
         }
         Accept::Flare(input) => input.lines(&mut put),
         Accept::Wall(input) => input.lines(&mut put),
+        Accept::Filled(input) => input.lines(&mut put),
         Accept::Vertices(input) => {
             let points: Vec<String> = input.points.iter().map(|point| point.join("|")).collect();
             put("points", &points.join(";"));

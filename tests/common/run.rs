@@ -58,6 +58,7 @@ fn answer(accept: &Accept) -> Result<Vec<(&'static str, Value)>, Error> {
         Accept::Flare(input) => super::run_flare::answer(input),
         Accept::Threads(threads) => threads.run(),
         Accept::Wall(input) => input.answer(),
+        Accept::Filled(input) => input.answer(),
     }
 }
 

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 import case_flares
+import case_filled
 import case_walls
 
 CASES = Path(__file__).resolve().parents[1] / "cases"
@@ -52,6 +53,7 @@ OPERATIONS = {
     "flare_trial": ("before after", "net_shortening_mm"),
     **case_flares.OPERATIONS,
     **case_walls.OPERATIONS,
+    **case_filled.OPERATIONS,
     "turn": ("rotation bend", "words clock inclinometer_deg"),
     "vertices": ("points radius*", "straights_mm angles_deg rotations_deg developed_length_mm"),
     "plan": (
@@ -85,8 +87,10 @@ def check_keys(table: dict[str, Any], known: str, where: str) -> None:
 
 def unit_of(key: str) -> str | None:
     """The unit a key ends with; what is counted or named has none."""
-    unit = "1" if key == "proportional" else key.rsplit("_", 1)[-1]
-    return unit if unit in ("mm", "mm2", "deg", "mpa", "ml", "g", "1") else None
+    if key == "proportional":
+        return "1"
+    units = ("mm2", "mm", "deg", "mpa", "ml", "m_per_s", "hz", "g", "1")
+    return next((unit for unit in units if key.endswith(f"_{unit}")), None)
 
 
 def read_tolerance(text: str, key: str, where: str) -> float:

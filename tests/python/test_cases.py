@@ -9,6 +9,7 @@ import linewright as lw
 import pytest
 from case_files import Case, items
 from case_flares import run_flare_form, run_flare_size, run_hose_end, run_washers  # noqa: F401
+from case_filled import run_filled_tube, run_hold, run_ideal_cylinder, run_span  # noqa: F401
 from case_walls import run_bent_wall, run_free_wrinkling, run_section  # noqa: F401
 
 TARGET = Path(os.environ.get("LINEWRIGHT_TARGET") or Path(__file__).resolve().parents[2] / "target")
