@@ -1,6 +1,7 @@
 //! What a case gives to an operation, one struct for each; a key that is not here fails the file.
 
 use super::accept_flare::{self, AcceptFlare};
+use super::springback::{self, AcceptSpringback};
 use super::threads::Threads;
 use super::wall::{self, AcceptWall};
 use serde::Deserialize;
@@ -30,6 +31,7 @@ pub enum Accept {
     Turn(Turn),
     Flare(AcceptFlare),
     Threads(Threads),
+    SpringbackFigures(Box<AcceptSpringback>),
     Wall(AcceptWall),
 }
 
@@ -242,6 +244,9 @@ impl Accept {
             name if accept_flare::OPERATIONS.contains(&name) => {
                 Accept::Flare(AcceptFlare::read(name, accept)?)
             }
+            name if springback::OPERATIONS.contains(&name) => {
+                Accept::SpringbackFigures(Box::new(AcceptSpringback::read(name, accept)?))
+            }
             name if wall::OPERATIONS.contains(&name) => Accept::Wall(AcceptWall::read(name, accept)?),
             other => return Err(format!("unknown operation {other}")),
         })
@@ -281,6 +286,7 @@ impl Accept {
             Accept::Threads(threads) => threads.answer_keys(),
             Accept::Turn(_) => &["words", "clock", "inclinometer_deg"],
             Accept::Flare(input) => input.answer_keys(),
+            Accept::SpringbackFigures(input) => input.answer_keys(),
             Accept::Wall(input) => input.answer_keys(),
             Accept::Vertices(_) => &["straights_mm", "angles_deg", "rotations_deg", "developed_length_mm"],
             Accept::Plan(_) => &[
