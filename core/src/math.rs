@@ -40,7 +40,7 @@ pub(crate) use lane::Lane;
 use lane::Wide;
 
 /// The kernel of [`asin`], for other kernels to be built from.
-pub(crate) use arcsin::asin as asin_of;
+pub(crate) use arcsin::asin_folded;
 
 /// Largest magnitude, in radians, that [`sin`], [`cos`] and [`tan`] accept. Beyond it they return NaN.
 pub const TRIG_LIMIT: f64 = 1.0e5;

@@ -2,6 +2,7 @@
 
 use super::accept_flare::{self, AcceptFlare};
 use super::filled::{self, AcceptFilled};
+use super::springback::{self, AcceptSpringback};
 use super::threads::Threads;
 use super::wall::{self, AcceptWall};
 use serde::Deserialize;
@@ -31,6 +32,7 @@ pub enum Accept {
     Turn(Turn),
     Flare(AcceptFlare),
     Threads(Threads),
+    SpringbackFigures(Box<AcceptSpringback>),
     Wall(AcceptWall),
     Filled(AcceptFilled),
 }
@@ -245,6 +247,9 @@ impl Accept {
                 Accept::Flare(AcceptFlare::read(name, accept)?)
             }
             name if filled::OPERATIONS.contains(&name) => Accept::Filled(AcceptFilled::read(name, accept)?),
+            name if springback::OPERATIONS.contains(&name) => {
+                Accept::SpringbackFigures(Box::new(AcceptSpringback::read(name, accept)?))
+            }
             name if wall::OPERATIONS.contains(&name) => Accept::Wall(AcceptWall::read(name, accept)?),
             other => return Err(format!("unknown operation {other}")),
         })
@@ -284,6 +289,7 @@ impl Accept {
             Accept::Threads(threads) => threads.answer_keys(),
             Accept::Turn(_) => &["words", "clock", "inclinometer_deg"],
             Accept::Flare(input) => input.answer_keys(),
+            Accept::SpringbackFigures(input) => input.answer_keys(),
             Accept::Wall(input) => input.answer_keys(),
             Accept::Filled(input) => input.answer_keys(),
             Accept::Vertices(_) => &["straights_mm", "angles_deg", "rotations_deg", "developed_length_mm"],

@@ -106,6 +106,7 @@ fn lines(accept: &Accept) -> Vec<(String, String)> {
             put("bend", &input.bend);
         }
         Accept::Flare(input) => input.lines(&mut put),
+        Accept::SpringbackFigures(input) => input.lines(&mut put),
         Accept::Wall(input) => input.lines(&mut put),
         Accept::Filled(input) => input.lines(&mut put),
         Accept::Vertices(input) => {

@@ -14,6 +14,7 @@ pub mod run;
 pub mod run_flare;
 pub mod sample;
 pub mod source;
+pub mod springback;
 pub mod threads;
 pub mod wall;
 

@@ -57,6 +57,7 @@ fn answer(accept: &Accept) -> Result<Vec<(&'static str, Value)>, Error> {
         Accept::Turn(input) => turn_of(input),
         Accept::Flare(input) => super::run_flare::answer(input),
         Accept::Threads(threads) => threads.run(),
+        Accept::SpringbackFigures(input) => input.answer(),
         Accept::Wall(input) => input.answer(),
         Accept::Filled(input) => input.answer(),
     }

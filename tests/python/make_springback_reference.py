@@ -3,7 +3,7 @@
 The moment is the integral of stress times height over the section, taken with mpmath at 30 digits over one quarter and
 split where the integrand has corners: at the bore and at the height up to which the wall is elastic. No closed form is
 used. Tubes and materials are random with a fixed seed and cover cores inside the bore, in the wall, and beyond the
-surface. Run it from anywhere: `python make_springback_reference.py`.
+surface; then come tubes whose core ends a hair from the surface or from the bore, where closed forms lose digits. Run it from anywhere: `python make_springback_reference.py`.
 """
 
 import random
@@ -15,6 +15,8 @@ TABLE = Path(__file__).resolve().parent.parent / "tables" / "bending" / "moment_
 HEADER = "od_mm,wall_mm,law,modulus_mpa,first,second,radius_mm,moment_nmm,left_times_radius"
 SEED = 20_261_125
 ROWS = 240
+# Distances of the core from the surface or the bore, as shares: from plain to a few roundings.
+NEAR = [1e-3, 1e-5, 1e-7, 1e-9, 1e-10, 1e-11, 1e-12, 1e-13, 1e-14, 1e-15]
 
 DIGITS = 30
 
@@ -84,6 +86,19 @@ def tubes():
         yield od, wall, law, modulus, first, second, radius
 
 
+def edges():
+    """Tubes with a core a hair below the surface, or below and above the bore, for each law; one is thin, one a bar."""
+    for od, wall in ((4.7625, 0.7112), (12.0, 0.11), (10.0, 5.0)):
+        for law, first, second in (("plastic", 250.0, 0.0), ("bilinear", 250.0, 2070.0), ("power", 600.0, 0.21)):
+            modulus = 207_000.0
+            strain = elastic_height(law, mpf(modulus), mpf(first), mpf(second), mpf(1))
+            for height in (od / 2, od / 2 - wall):
+                for share in NEAR if height > 0 else []:
+                    yield od, wall, law, modulus, first, second, float(height * (1 - share) / strain)
+                    if height < od / 2 and share < 1e-8:
+                        yield od, wall, law, modulus, first, second, float(height * (1 + share) / strain)
+
+
 def row(tube):
     od, wall, law, modulus, first, second, radius = tube
     m = moment(*tube)
@@ -93,7 +108,7 @@ def row(tube):
 
 def rows():
     with mp.workdps(DIGITS):
-        return [HEADER] + [row(tube) for tube in tubes()]
+        return [HEADER] + [row(tube) for tube in [*tubes(), *edges()]]
 
 
 if __name__ == "__main__":

@@ -27,7 +27,8 @@ fn tube(row: &[String]) -> Result<Mechanics, Box<dyn Error>> {
 #[test]
 fn the_moment_is_that_of_quadrature() -> Outcome {
     let rows = rows("moment_reference.csv")?;
-    assert_eq!(rows.len(), 240);
+    // 240 random ones, and 192 whose core ends a hair from the surface or the bore.
+    assert_eq!(rows.len(), 432);
     let (mut moments, mut curvatures) = (0.0_f64, 0.0_f64);
     for row in &rows {
         let n = |i: usize| row[i].parse::<f64>();

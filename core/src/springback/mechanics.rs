@@ -11,7 +11,7 @@
 //! material's own data is larger than all of these together, as far as is known; no experiment on such tube was found that
 //! gives angles with the material's data, so no validation is claimed.
 
-use super::kernel::{self, Held};
+use super::kernel::{self, Held, disc_inertia};
 use super::{Basis, Prior, Springback};
 use crate::bounds;
 use crate::code::Code;
@@ -82,12 +82,6 @@ pub struct HeldBend {
     radius_mm: f64,
     moment_nmm: f64,
     stiffness_nmm2: f64,
-}
-
-/// Second moment of a disc about its diameter.
-fn disc_inertia(r: f64) -> f64 {
-    let square = r * r;
-    PI / 4.0 * square * square
 }
 
 /// Integral of y^(1+n) over the part of a disc above the height `c` on both sides: y^(1+n) times the chord, twice.
@@ -202,7 +196,7 @@ impl Mechanics {
             radius: radius_mm,
         };
         match self.law {
-            Law::Bilinear { yield_mpa, tangent_mpa } => kernel::moment(&held(yield_mpa, tangent_mpa)).0,
+            Law::Bilinear { yield_mpa, tangent_mpa } => kernel::moment(&held(yield_mpa, tangent_mpa)),
             Law::Power { coefficient_mpa, exponent } => {
                 let core = self.core(radius_mm, coefficient_mpa, exponent);
                 let disc = |r: f64| {
