@@ -63,6 +63,20 @@ impl Former {
         Ok(Former { groove: Some(groove), ..Former::new(formed, grip)? })
     }
 
+    /// A former read back from where it was kept, whose radius as formed had been computed from that of its groove.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a groove wider than the radius as formed: a bend opens when it is let go.
+    pub fn with_groove(mut self, groove: Length) -> Result<Former, Error> {
+        if bounds::HELD_RADIUS.length(groove)? > self.as_formed {
+            let need =
+                Value::text(format!("at most the radius as formed, {}", Value::Length(self.as_formed)));
+            return Err(Error::field(Code::OutOfRange, "groove", Value::Length(groove), need));
+        }
+        self.groove = Some(groove);
+        Ok(self)
+    }
+
     /// Radius of the groove's center line, where the radius as formed was computed from it.
     #[must_use]
     pub fn groove(&self) -> Option<Length> {

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 import case_flares
+import case_springback
 import case_walls
 
 CASES = Path(__file__).resolve().parents[1] / "cases"
@@ -51,6 +52,7 @@ OPERATIONS = {
     "clips_to_buy": ("needed reusable", "buy spares"),
     "flare_trial": ("before after", "net_shortening_mm"),
     **case_flares.OPERATIONS,
+    **case_springback.OPERATIONS,
     **case_walls.OPERATIONS,
     "turn": ("rotation bend", "words clock inclinometer_deg"),
     "vertices": ("points radius*", "straights_mm angles_deg rotations_deg developed_length_mm"),
@@ -86,7 +88,7 @@ def check_keys(table: dict[str, Any], known: str, where: str) -> None:
 def unit_of(key: str) -> str | None:
     """The unit a key ends with; what is counted or named has none."""
     unit = "1" if key == "proportional" else key.rsplit("_", 1)[-1]
-    return unit if unit in ("mm", "mm2", "deg", "mpa", "ml", "g", "1") else None
+    return unit if unit in ("mm", "mm2", "nmm", "deg", "mpa", "ml", "g", "1") else None
 
 
 def read_tolerance(text: str, key: str, where: str) -> float:

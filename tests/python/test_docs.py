@@ -58,7 +58,7 @@ def test_the_examples_run(name, capsys):
 
 def test_help_shows_arguments():
     assert str(inspect.signature(lw.arc)) == "(*, radius, angle)"
-    assert str(inspect.signature(lw.Former)) == "(*, as_formed, grip)"
+    assert str(inspect.signature(lw.Former)) == "(*, as_formed, grip, groove=None)"
     assert "trim_end=None" in str(inspect.signature(lw.Line.plan))
 
 

@@ -52,6 +52,13 @@ impl Record for Mechanics {
     }
 }
 
+impl Mechanics {
+    /// As the core has it.
+    pub(crate) fn tube(&self) -> &springback::Mechanics {
+        &self.tube
+    }
+}
+
 /// The law that the four arguments make. The core takes it as one; here it is in parts.
 fn law(
     yields: Option<units::Pressure>,
