@@ -3351,6 +3351,11 @@ lw_status lw_bench_of_groove(lw_length groove,
                              lw_bench **bench);
 
 /**
+ * The centerline radius that the bench's former leaves after springback.
+ */
+lw_status lw_bench_as_formed(const lw_bench *bench, lw_length *as_formed);
+
+/**
  * Adds the tool for one form of flare. The tool's text and struct are not needed afterward.
  *
  * Errors: LW_STRUCT_SIZE, LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_FIELDS_CONFLICT when the bench has a

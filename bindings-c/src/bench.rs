@@ -67,6 +67,15 @@ pub extern "C" fn lw_bench_of_groove(
     })
 }
 
+/// The centerline radius that the bench's former leaves after springback.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_as_formed(
+    bench: Option<&lw_bench>,
+    as_formed: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(as_formed, "as_formed", given(bench, "bench")?.0.former().as_formed().into()))
+}
+
 /// Adds the tool for one form of flare. The tool's text and struct are not needed afterward.
 ///
 /// Errors: LW_STRUCT_SIZE, LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_FIELDS_CONFLICT when the bench has a

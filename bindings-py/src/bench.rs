@@ -3,17 +3,18 @@
 pub(crate) mod pieces;
 
 use crate::error;
-use crate::quantity::{self, length_if};
+use crate::quantity::{self, length_if, wrong_kind};
 use crate::record::{self, Call, Record, Reduced};
 use crate::springback::Springback;
 use crate::springback::mechanics::Mechanics;
 use crate::units::Length;
 use linewright::Flare;
 use pyo3::prelude::*;
+use pyo3::types::PyType;
 
 /// A former: the centerline radius it leaves after springback (from a test piece, not the radius of its groove), and
-/// the straight tube it must hold before the bend. `groove` is there only where the radius was computed from it: see
-/// `of_groove`.
+/// the straight tube it must hold before the bend. Where `as_formed` was computed from the radius of the groove, see
+/// `Former.of_groove`, that radius is kept as `groove`, and a plan says so.
 ///
 /// Raises `InputError` (OUT_OF_RANGE and the codes of `read_length`), `QuantityError` for a bare number.
 ///
@@ -51,25 +52,33 @@ impl Former {
         .map(Former)
     }
 
-    /// A former whose radius as formed is computed from the center line of its groove and what is known of a tube: an
-    /// estimate, which every plan with it says.
+    /// A former described by the centerline radius of its groove, for a tube whose material data are known: the radius as
+    /// formed is computed, which is an estimate, and a plan says so. A test piece is better.
     ///
-    /// Raises `InputError` (OUT_OF_RANGE, also where nothing of the bend would remain, and the codes of `read_length`),
-    /// `QuantityError` for a bare number.
+    /// Raises `InputError` (OUT_OF_RANGE, also where nothing of the bend would remain), `QuantityError` for a bare length,
+    /// and for what is no `Mechanics`.
     ///
     /// >>> import linewright as lw
     /// >>> tube = lw.Mechanics("3/16 in", wall="0.028 in", modulus="207 GPa", yield_strength="250 MPa")
     /// >>> former = lw.Former.of_groove("14.2875 mm", grip="20 mm", tube=tube)
     /// >>> print(former.as_formed, former.groove)
     /// 14.44 mm 14.29 mm
-    #[staticmethod]
+    #[classmethod]
     #[pyo3(signature = (groove, /, *, grip, tube))]
-    fn of_groove(groove: &Bound<'_, PyAny>, grip: &Bound<'_, PyAny>, tube: &Mechanics) -> PyResult<Self> {
+    fn of_groove(
+        _class: &Bound<'_, PyType>,
+        groove: &Bound<'_, PyAny>,
+        grip: &Bound<'_, PyAny>,
+        tube: &Bound<'_, PyAny>,
+    ) -> PyResult<Self> {
         let (groove, grip) = (quantity::length(groove, "groove")?, quantity::length(grip, "grip")?);
-        error::call(|| linewright::Former::of_groove(groove, grip, &tube.tube)).map(Former)
+        let Ok(tube) = tube.cast::<Mechanics>() else {
+            return Err(wrong_kind(tube, "tube", "a Mechanics"));
+        };
+        error::call(|| linewright::Former::of_groove(groove, grip, tube.get().tube())).map(Former)
     }
 
-    /// Radius of the groove's center line, where the radius as formed was computed from it; None where it was measured.
+    /// Centerline radius of the groove, where the radius as formed was computed from it; None elsewhere.
     #[getter]
     fn groove(&self) -> Option<Length> {
         self.0.groove().map(Length)

@@ -63,16 +63,16 @@ impl Former {
         Former::new(formed, grip)?.with_groove(groove)
     }
 
-    /// With the groove that its radius as formed was computed from, so that nobody takes the radius for measured.
+    /// A former read back from where it was kept, whose radius as formed had been computed from that of its groove.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a groove wider than what springs back from it.
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a groove wider than the radius as formed: a bend opens when it is let go.
     pub fn with_groove(mut self, groove: Length) -> Result<Former, Error> {
         let groove =
-            bounds::RADIUS.length(groove).map_err(|error| error.at(Part::Field("groove".to_owned())))?;
+            bounds::HELD_RADIUS.length(groove).map_err(|error| error.at(Part::Field("groove".to_owned())))?;
         if groove > self.as_formed {
             let need =
-                Value::text(format!("at most {}, the radius as formed", Value::Length(self.as_formed)));
+                Value::text(format!("at most the radius as formed, {}", Value::Length(self.as_formed)));
             return Err(Error::field(Code::OutOfRange, "groove", Value::Length(groove), need));
         }
         self.groove = Some(groove);

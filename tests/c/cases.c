@@ -1,6 +1,7 @@
 /* Answers conformance cases from the standard input; see cases.h for their form. */
 #include "cases_flare.h"
 #include "cases_more.h"
+#include "cases_springback.h"
 #include "cases_thread.h"
 #include "cases_filled.h"
 #include "cases_wall.h"
@@ -443,6 +444,9 @@ static lw_status run(void) {
         {"identify", identify}, {"bent_wall", bent_wall}, {"free_wrinkling", free_wrinkling},
         {"section", section}, {"ideal_cylinder", ideal_cylinder}, {"filled_tube", filled_tube}, {"span", span},
         {"hold", hold},
+        {"advice", advice}, {"calibration", calibration}, {"former_of_groove", former_of_groove},
+        {"held_bend", held_bend}, {"mechanics_prior", mechanics_prior}, {"piece_fit", piece_fit},
+        {"setting_range", setting_range}, {"trial_fit", trial_fit},
     };
     size_t i;
     for (i = 0; i < sizeof operations / sizeof operations[0]; i += 1) {

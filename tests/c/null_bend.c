@@ -175,6 +175,10 @@ static void of_fits(void) {
 static void of_pieces(void) {
     REFUSES("tube", lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), NULL, &new_bench));
     REFUSES("bench", lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), mechanics, NULL));
+    REFUSES("bench", lw_bench_as_formed(NULL, &length_0));
+    OK(lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), mechanics, &new_bench));
+    REFUSES("as_formed", lw_bench_as_formed(new_bench, NULL));
+    lw_bench_free(new_bench);
     REFUSES("fit", lw_piece_fit_gain(NULL, lw_deg(60.0), &length_0));
     REFUSES("gain", lw_piece_fit_gain(piece_fit, lw_deg(60.0), NULL));
     REFUSES("fit", lw_piece_fit_gain_interval(NULL, lw_deg(60.0), 0.95, &length_0, &length_1));

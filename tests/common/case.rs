@@ -192,7 +192,7 @@ fn unit_of(key: &str) -> Option<&'static str> {
     if key == "proportional" || key.ends_with("_1") {
         return Some("1");
     }
-    ["mm2", "mm", "deg", "mpa", "ml", "m_per_s", "hz", "g"]
+    ["nmm", "mm2", "mm", "deg", "mpa", "ml", "m_per_s", "hz", "g"]
         .into_iter()
         .find(|unit| key.ends_with(&format!("_{unit}")))
 }

@@ -7,6 +7,7 @@ from typing import Any
 
 import case_flares
 import case_filled
+import case_springback
 import case_walls
 
 CASES = Path(__file__).resolve().parents[1] / "cases"
@@ -52,6 +53,7 @@ OPERATIONS = {
     "clips_to_buy": ("needed reusable", "buy spares"),
     "flare_trial": ("before after", "net_shortening_mm"),
     **case_flares.OPERATIONS,
+    **case_springback.OPERATIONS,
     **case_walls.OPERATIONS,
     **case_filled.OPERATIONS,
     "turn": ("rotation bend", "words clock inclinometer_deg"),
@@ -89,7 +91,7 @@ def unit_of(key: str) -> str | None:
     """The unit a key ends with; what is counted or named has none."""
     if key == "proportional":
         return "1"
-    units = ("mm2", "mm", "deg", "mpa", "ml", "m_per_s", "hz", "g", "1")
+    units = ("nmm", "mm2", "mm", "deg", "mpa", "ml", "m_per_s", "hz", "g", "1")
     return next((unit for unit in units if key.endswith(f"_{unit}")), None)
 
 

@@ -10,6 +10,16 @@ import pytest
 from case_files import Case, items
 from case_flares import run_flare_form, run_flare_size, run_hose_end, run_washers  # noqa: F401
 from case_filled import run_filled_tube, run_hold, run_ideal_cylinder, run_span  # noqa: F401
+from case_springback import (  # noqa: F401
+    run_advice,
+    run_calibration,
+    run_former_of_groove,
+    run_held_bend,
+    run_mechanics_prior,
+    run_piece_fit,
+    run_setting_range,
+    run_trial_fit,
+)
 from case_walls import run_bent_wall, run_free_wrinkling, run_section  # noqa: F401
 
 TARGET = Path(os.environ.get("LINEWRIGHT_TARGET") or Path(__file__).resolve().parents[2] / "target")

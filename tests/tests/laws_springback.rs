@@ -5,7 +5,7 @@ mod common;
 
 use common::random;
 use linewright::springback::{Columns, Hardening, MaterialScatter, Mechanics};
-use linewright::units::{Length, Pressure, deg, mm, mpa, ratio, to_deg, to_mm, to_n_mm};
+use linewright::units::{Length, Pressure, deg, mm, mpa, ratio, to_deg, to_mm};
 use proptest::prelude::*;
 
 /// A number that mostly belongs there, at times lies on or just beside a limit, and at times is anything.

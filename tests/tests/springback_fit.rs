@@ -256,61 +256,144 @@ fn the_odd_bend_is_named_and_false_alarms_are_rare() -> Outcome {
 }
 
 /// All multisets of a size, tried one by one.
-fn brute(fit: &TrialFit, count: usize, candidates: &[f64], width: &dyn Fn(&TrialFit, &[f64]) -> f64) -> f64 {
+fn brute(count: usize, candidates: &[f64], reach: &dyn Fn(&[f64]) -> f64) -> f64 {
     let mut best = f64::INFINITY;
     let mut places = vec![0_usize; count];
     loop {
         let angles: Vec<f64> = places.iter().map(|i| candidates[*i]).collect();
-        best = best.min(width(fit, &angles));
+        best = best.min(reach(&angles));
         let Some(up) = (0..count).rev().find(|i| places[*i] + 1 < candidates.len()) else { return best };
         let next = places[up] + 1;
         places[up..].fill(next);
     }
 }
 
-/// The half width after more bends, computed here from the normal equations and a printed table of Student's numbers.
-#[test]
-fn advice_is_the_best_of_all_choices() -> Outcome {
-    // Two-sided 95 %: degrees of freedom 2 to 9 (any statistics handbook).
-    let student = [4.302_653, 3.182_446, 2.776_445, 2.570_582, 2.446_912, 2.364_624, 2.306_004, 2.262_157];
-    let sets = [30.0, 50.0, 70.0, 90.0];
-    let gots = [28.3, 48.1, 67.6, 87.5];
-    let fit = TrialFit::new(&trials(&sets, &gots))?;
-    let candidates = [20.0, 45.0, 60.0, 90.0, 120.0];
-    let wanted = [35.0, 110.0];
+/// Two-sided 95 %: degrees of freedom 1 to 10 (any statistics handbook).
+const STUDENT: [f64; 10] = [
+    12.706_205, 4.302_653, 3.182_446, 2.776_445, 2.570_582, 2.446_912, 2.364_624, 2.306_004, 2.262_157,
+    2.228_139,
+];
+
+/// The farthest end of a wanted setting's interval after more bends, found by halving on the interval's definition, from
+/// the normal equations and a printed table of Student's numbers.
+fn reach_of(fit: &TrialFit, wanted: &[f64], more: &[f64]) -> Result<f64, Box<dyn Error>> {
     let line = fit.springback()?;
     let (a, b) = (to_deg(line.constant()), line.proportional().value);
     let scatter = to_deg(fit.scatter().ok_or("scatter")?);
-    let width = |_: &TrialFit, more: &[f64]| {
-        let all: Vec<f64> = sets.iter().chain(more).copied().collect();
-        #[expect(clippy::cast_precision_loss, reason = "small counts")]
-        let n = all.len() as f64;
-        let mean = all.iter().sum::<f64>() / n;
-        let sxx: f64 = all.iter().map(|x| (x - mean) * (x - mean)).sum();
-        let at = |w: f64| (w + a) / (1.0 - b);
-        let worst = wanted.iter().map(|w| 1.0 / n + (at(*w) - mean).powi(2) / sxx).fold(0.0, f64::max);
-        student[all.len() - 4] * scatter * worst.sqrt() / (1.0 - b)
-    };
-    for count in 1..=4 {
-        let best = brute(&fit, count, &candidates, &width);
-        // Asking for just what the best choice gives must find it, and with no more bends.
-        let advice = fit.advice(&wanted.map(deg), deg(best * 1.000_01), 0.95, &candidates.map(deg))?;
-        assert!(advice.is_enough && advice.angles.len() <= count, "{count}: {advice:?}, best {best}");
-        assert!(
-            (to_deg(advice.reaches)
-                - width(&fit, &advice.angles.iter().map(|x| to_deg(*x)).collect::<Vec<_>>()))
-            .abs()
-                < 1e-5
-        );
-        if advice.angles.len() == count {
-            assert!(
-                (to_deg(advice.reaches) / best - 1.0).abs() < 1e-5,
-                "{count}: {} for {best}",
-                to_deg(advice.reaches)
-            );
+    let all: Vec<f64> = fit.trials().iter().map(|t| to_deg(t.set)).chain(more.iter().copied()).collect();
+    #[expect(clippy::cast_precision_loss, reason = "small counts")]
+    let n = all.len() as f64;
+    let mean = all.iter().sum::<f64>() / n;
+    let sxx: f64 = all.iter().map(|x| (x - mean) * (x - mean)).sum();
+    let width = |x: f64| STUDENT[all.len() - 3] * scatter * (1.0 / n + (x - mean).powi(2) / sxx).sqrt();
+    let mut farthest = 0.0_f64;
+    for wanted in wanted {
+        let setting = (wanted + a) / (1.0 - b);
+        for way in [-1.0, 1.0] {
+            let is_out = |far: f64| {
+                let x = setting + way * far;
+                (x - a - b * x - wanted).abs() > width(x)
+            };
+            let (mut near, mut far) = (0.0, 1e-3);
+            while !is_out(far) {
+                far *= 1.1;
+                if far > 1e5 {
+                    return Ok(f64::INFINITY);
+                }
+            }
+            for _ in 0..60 {
+                let middle = (near + far) / 2.0;
+                if is_out(middle) { far = middle } else { near = middle }
+            }
+            farthest = farthest.max(far);
         }
     }
-    let hopeless = fit.advice(&[deg(90.0)], deg(0.001), 0.99, &candidates.map(deg))?;
-    assert!(!hopeless.is_enough && hopeless.angles.len() == 12);
+    Ok(farthest)
+}
+
+fn advised(
+    fit: &TrialFit,
+    wanted: &[f64],
+    goal: f64,
+    candidates: &[f64],
+) -> Result<(Vec<f64>, f64, bool), Box<dyn Error>> {
+    let degs = |list: &[f64]| list.iter().copied().map(deg).collect::<Vec<Angle>>();
+    let advice = fit.advice(&degs(wanted), deg(goal), 0.95, &degs(candidates))?;
+    Ok((advice.angles.into_iter().map(to_deg).collect(), to_deg(advice.reaches), advice.is_enough))
+}
+
+/// The fewest bends, and of so few the best ones: every choice tried here, none of fewer bends is enough.
+#[test]
+fn advice_is_the_best_of_all_choices() -> Outcome {
+    let samples = [
+        (vec![30.0, 50.0, 70.0, 90.0], vec![28.3, 48.1, 67.6, 87.5]),
+        (vec![30.0, 60.0, 90.0], vec![28.6, 58.2, 87.4]),
+        (vec![80.0, 90.0, 100.0], vec![77.9, 87.4, 97.6]),
+        (vec![40.0, 50.0, 52.5], vec![38.9, 47.7, 50.9]),
+    ];
+    let candidates = [20.0, 45.0, 60.0, 90.0, 120.0];
+    for (sets, gots) in samples {
+        let fit = TrialFit::new(&trials(&sets, &gots))?;
+        for wanted in [&[35.0, 110.0][..], &[60.0], &[10.0, 45.0, 90.0], &[130.0]] {
+            let reach = |more: &[f64]| reach_of(&fit, wanted, more).unwrap_or(f64::NAN);
+            let mut fewer = reach(&[]);
+            for count in 1..=4 {
+                let best = brute(count, &candidates, &reach);
+                if best < fewer {
+                    // Asked for just what so many can reach, and for a little more than that.
+                    let (angles, reaches, is_enough) = advised(&fit, wanted, best * 1.000_01, &candidates)?;
+                    assert!(
+                        is_enough && angles.len() == count,
+                        "{wanted:?}, {count}: {angles:?}, best {best}"
+                    );
+                    assert!((reaches / best - 1.0).abs() < 1e-5, "{wanted:?}, {count}: {reaches} for {best}");
+                    assert!((reach(&angles) / best - 1.0).abs() < 1e-5, "{wanted:?}: {angles:?}");
+                    fewer = best;
+                }
+                let (angles, ..) = advised(&fit, wanted, best * 0.999_99, &candidates)?;
+                assert!(angles.len() > count, "{wanted:?}, {count}: {angles:?}, best {best}");
+            }
+        }
+        let (angles, _, is_enough) = advised(&fit, &[90.0], 0.001, &candidates)?;
+        assert!(!is_enough && angles.len() == 12);
+    }
+    Ok(())
+}
+
+/// Of more choices than are tried one by one, what is found is the best here too, within a thousandth.
+#[test]
+fn advice_from_many_candidates_is_as_good() -> Outcome {
+    let candidates: Vec<f64> = (0..15_u32).map(|i| 15.0 + 8.0 * f64::from(i)).collect();
+    let fit = TrialFit::new(&trials(&[50.0, 60.0, 75.0], &[48.6, 58.2, 72.7]))?;
+    for wanted in [&[35.0, 110.0][..], &[62.0]] {
+        let reach = |more: &[f64]| reach_of(&fit, wanted, more).unwrap_or(f64::NAN);
+        // 116 280 ways to spread seven bends over fifteen angles.
+        let best = brute(7, &candidates, &reach);
+        let (angles, reaches, is_enough) = advised(&fit, wanted, best * 1.001, &candidates)?;
+        println!("{wanted:?}: {angles:?} reach {reaches}, the best {best}");
+        assert!(is_enough && angles.len() <= 7 && reaches < best * 1.001, "{angles:?}: {reaches} for {best}");
+    }
+    Ok(())
+}
+
+#[test]
+fn advice_on_what_cannot_be_is_refused() -> Outcome {
+    let fit = TrialFit::new(&trials(&[30.0, 60.0, 90.0], &[28.6, 58.2, 87.4]))?;
+    let code =
+        |candidates: &[f64]| advised(&fit, &[60.0], 0.5, candidates).err().map(|error| error.to_string());
+    for (candidates, name) in [
+        (&[][..], "FIELD_MISSING"),
+        (&[0.0, 90.0], "OUT_OF_RANGE"),
+        (&[-0.0, 90.0], "OUT_OF_RANGE"),
+        (&[-1.0], "OUT_OF_RANGE"),
+        (&[f64::NAN], "NOT_A_NUMBER"),
+    ] {
+        assert!(
+            code(candidates).is_some_and(|text| text.contains(name)),
+            "{candidates:?}: {:?}",
+            code(candidates)
+        );
+    }
+    assert_eq!(code(&[90.0, 90.0, 30.0]), None);
     Ok(())
 }

@@ -27,7 +27,7 @@ use pyo3::types::PyType;
 #[pyclass(frozen, eq, module = "linewright")]
 #[derive(Clone, PartialEq)]
 pub(crate) struct Mechanics {
-    pub(crate) tube: springback::Mechanics,
+    tube: springback::Mechanics,
     od: Length,
     wall: Length,
     modulus: Pressure,
@@ -49,6 +49,13 @@ impl Record for Mechanics {
                 .named("strength_coefficient", Pressure(strength_coefficient))?
                 .named("hardening_exponent", hardening_exponent.value),
         }
+    }
+}
+
+impl Mechanics {
+    /// As the core has it.
+    pub(crate) fn tube(&self) -> &springback::Mechanics {
+        &self.tube
     }
 }
 

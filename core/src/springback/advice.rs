@@ -5,13 +5,14 @@ use super::line::{Line, inverse};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
-use crate::math::sqrt;
 use crate::problem::{Part, Problem, Value};
 use crate::statistics::student_both_sides;
 use crate::units::{Angle, deg, ratio, to_deg};
 
 /// No more further bends than this are advised: beyond it the scatter is the trouble, not the number.
 const MOST_BENDS: usize = 12;
+/// Up to so many choices all are tried, which takes a tenth of a second at most.
+const MOST_CHOICES: usize = 100_000;
 /// Rounds of exchanging single bends; each round improves, and a handful is enough.
 const MOST_ROUNDS: usize = 50;
 
@@ -20,80 +21,119 @@ const MOST_ROUNDS: usize = 50;
 pub struct Advice {
     /// Angles to set, in rising order; empty where nothing more is needed.
     pub angles: Vec<Angle>,
-    /// Half width of the worst of the wanted settings' intervals after them, if the scatter stays as it was.
+    /// How far the interval of a wanted setting then reaches from the setting, the farthest of all of them, if line and
+    /// scatter stay as they were.
     pub reaches: Angle,
     /// Whether that is the half width asked for.
     pub is_enough: bool,
 }
 
-/// The line's matrix and degrees of freedom, ready for more bends.
+/// The line's information and degrees of freedom, ready for more bends.
 struct Design<'a> {
     line: &'a Line,
+    /// Inverse of the line's matrix.
+    information: [f64; 3],
     dof: u32,
     chance: f64,
-    /// Set angles that matter.
-    settings: Vec<f64>,
+    wanted: &'a [f64],
+}
+
+/// What bends at some angles add to the information: their number, the sum of their squares, their sum.
+fn adds(angles: &[f64]) -> [f64; 3] {
+    angles.iter().fold([0.0; 3], |[n, square, sum], x| [n + 1.0, square + x * x, sum + x])
 }
 
 impl Design<'_> {
-    /// Worst half width of a setting after more bends at `angles`.
-    fn half_width(&self, angles: &[f64]) -> f64 {
-        let [mut a, mut b, mut ab] = inverse(self.line.matrix);
-        for x in angles {
-            a += 1.0;
-            b += x * x;
-            ab += x;
-        }
-        let line = Line { matrix: inverse([a, b, ab]), ..*self.line };
-        let more = u32::try_from(angles.len()).unwrap_or(u32::MAX);
-        let factor = student_both_sides(self.chance, self.dof.saturating_add(more));
-        let worst = self.settings.iter().map(|x| line.leverage(*x).max(0.0)).fold(0.0, f64::max);
-        factor * line.scatter * sqrt(worst) / (1.0 - line.slope)
+    /// Student's number after more bends.
+    fn factor(&self, more: usize) -> f64 {
+        student_both_sides(self.chance, self.dof.saturating_add(u32::try_from(more).unwrap_or(u32::MAX)))
     }
 
-    /// The best angles for a number of bends: one after another, then exchanging single ones while that helps.
-    fn best(&self, count: usize, candidates: &[f64]) -> Vec<f64> {
-        let mut angles: Vec<f64> = Vec::with_capacity(count);
-        for _ in 0..count {
-            angles.push(candidates[0]);
-            let last = angles.len() - 1;
-            self.exchange(&mut angles, last, candidates);
+    /// How far the interval of a wanted setting reaches from the setting, the farthest of all of them, after bends that add
+    /// so much information; infinite where an interval has no end.
+    fn reach(&self, adds: [f64; 3], factor: f64) -> f64 {
+        let information = [0, 1, 2].map(|i| self.information[i] + adds[i]);
+        let line = Line { matrix: inverse(information), ..*self.line };
+        let one = |wanted: &f64| {
+            let setting = (wanted + line.constant) / (1.0 - line.slope);
+            line.setting_interval(*wanted, factor)
+                .map_or(f64::INFINITY, |[low, high]| (setting - low).max(high - setting))
+        };
+        self.wanted.iter().map(one).fold(0.0, f64::max)
+    }
+
+    /// The best angles for a number of bends, in rising order, and what they reach.
+    fn best(&self, count: usize, candidates: &[f64]) -> (Vec<f64>, f64) {
+        let factor = self.factor(count);
+        let reach = |angles: &[f64]| self.reach(adds(angles), factor);
+        if choices(candidates.len(), count) <= MOST_CHOICES {
+            let mut places = vec![0_usize; count];
+            let angles = |places: &[usize]| places.iter().map(|i| candidates[*i]).collect::<Vec<f64>>();
+            let mut best = (angles(&places), reach(&angles(&places)));
+            while let Some(up) = (0..count).rev().find(|i| places[*i] + 1 < candidates.len()) {
+                let next = places[up] + 1;
+                places[up..].fill(next);
+                let angles = angles(&places);
+                let reaches = reach(&angles);
+                if reaches < best.1 {
+                    best = (angles, reaches);
+                }
+            }
+            return best;
         }
+        // What tells most of a line lies at its ends: every split of the bends between the two outermost candidates, made
+        // better bend by bend.
+        let (low, high) = (candidates[0], candidates[candidates.len() - 1]);
+        let start = |at_low: usize| {
+            let mut angles = vec![high; count];
+            angles[..at_low].fill(low);
+            let reaches = self.improve(&mut angles, candidates, &reach);
+            angles.sort_by(f64::total_cmp);
+            (angles, reaches)
+        };
+        let better = |a: (Vec<f64>, f64), b: (Vec<f64>, f64)| if b.1 < a.1 { b } else { a };
+        (1..=count).map(start).fold(start(0), better)
+    }
+
+    /// Exchanges single bends for candidates while that helps.
+    fn improve(&self, angles: &mut [f64], candidates: &[f64], reach: &dyn Fn(&[f64]) -> f64) -> f64 {
+        let mut best = reach(angles);
         for _ in 0..MOST_ROUNDS {
-            let improved = (0..count).any(|i| self.exchange(&mut angles, i, candidates));
-            if !improved {
+            let before = best;
+            for place in 0..angles.len() {
+                let mut kept = angles[place];
+                for candidate in candidates {
+                    angles[place] = *candidate;
+                    let reaches = reach(angles);
+                    if reaches < best {
+                        (best, kept) = (reaches, *candidate);
+                    }
+                }
+                angles[place] = kept;
+            }
+            // Improvements below this share are rounding.
+            if best >= before * (1.0 - 1e-12) {
                 break;
             }
         }
-        angles.sort_by(f64::total_cmp);
-        angles
-    }
-
-    /// Puts the best candidate at one place; whether that changed anything for the better.
-    fn exchange(&self, angles: &mut [f64], place: usize, candidates: &[f64]) -> bool {
-        // Improvements below this share are rounding.
-        const REAL: f64 = 1e-12;
-        let before = self.half_width(angles);
-        let (mut best, mut kept) = (before, angles[place]);
-        for candidate in candidates {
-            angles[place] = *candidate;
-            let width = self.half_width(angles);
-            if width < best * (1.0 - REAL) {
-                (best, kept) = (width, *candidate);
-            }
-        }
-        angles[place] = kept;
-        best < before * (1.0 - REAL)
+        best
     }
 }
 
+/// In how many ways a number of bends can be spread over candidates; no more than is counted to.
+fn choices(candidates: usize, bends: usize) -> usize {
+    // Candidates + bends - 1 over bends, a factor at a time, each of which leaves a whole number.
+    (1..=bends).fold(1_usize, |ways, i| ways.saturating_mul(candidates - 1 + i) / i)
+}
+
 impl TrialFit {
-    /// The fewest further bends, from a list of angles that can be tried, after which the setting of every wanted angle is
-    /// known to `half_width` at a chance; at most twelve.
+    /// The fewest further bends, from a list of angles that can be tried, after which the interval of every wanted angle's
+    /// setting (Fieller's) reaches no further than `half_width` either way at a chance; at most twelve. Up to 100 000 ways to
+    /// choose all are tried; of more, what exchanging single bends finds from every split between the outermost angles.
     ///
     /// # Errors
     /// `NOT_KNOWN` where the scatter is not known (two trials without a prior); `FIELD_MISSING` for an empty list;
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a candidate of 0 degrees, which is no bend.
     pub fn advice(
         &self,
         wanted: &[Angle],
@@ -106,7 +146,9 @@ impl TrialFit {
         let raw = |angles: &[Angle]| -> Result<Vec<f64>, Error> {
             angles.iter().map(|angle| bounds::ANGLE.angle(*angle).map(to_deg)).collect()
         };
-        let (wanted, candidates) = (raw(wanted)?, raw(candidates)?);
+        let (wanted, mut candidates) = (raw(wanted)?, raw(candidates)?);
+        candidates.sort_by(f64::total_cmp);
+        candidates.dedup();
         if wanted.is_empty() || candidates.is_empty() {
             return Err(Problem::new(Code::FieldMissing, Part::Field("angles".to_owned()))
                 .need(Value::text("angles wanted, and angles that can be tried"))
@@ -117,18 +159,19 @@ impl TrialFit {
                 .need(Value::text("a third trial, or a prior"))
                 .into());
         }
+        if candidates.first().is_some_and(|least| *least <= 0.0) {
+            let need = Value::text("angles above 0: a bend of nothing tells nothing");
+            return Err(Error::field(Code::OutOfRange, "candidates", Value::Angle(deg(0.0)), need));
+        }
         let line = self.line();
-        let settings = wanted.iter().map(|w| (w + line.constant) / (1.0 - line.slope)).collect();
         let dof = u32::try_from(self.degrees_of_freedom()).unwrap_or(u32::MAX);
-        let design = Design { line, dof, chance, settings };
-        let mut best = (Vec::new(), design.half_width(&[]));
+        let design = Design { line, information: inverse(line.matrix), dof, chance, wanted: &wanted };
+        let mut best = (Vec::new(), design.reach([0.0; 3], design.factor(0)));
         for count in 1..=MOST_BENDS {
             if best.1 <= goal {
                 break;
             }
-            let angles = design.best(count, &candidates);
-            let width = design.half_width(&angles);
-            best = (angles, width);
+            best = design.best(count, &candidates);
         }
         let (angles, reaches) = best;
         Ok(Advice {

@@ -52,6 +52,31 @@ pub struct Prior {
     pub worth: usize,
 }
 
+impl Prior {
+    /// Whether it is a belief that trials can be weighed against.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a spread or a scatter of 0 and for a worth of no bend.
+    pub(super) fn check(&self) -> Result<(), Error> {
+        for part in self.constant {
+            bounds::SPRINGBACK_CONSTANT.angle(part)?;
+        }
+        for part in self.proportional {
+            bounds::SPRINGBACK_PROPORTIONAL.ratio(part)?;
+        }
+        bounds::SCATTER.angle(self.scatter)?;
+        let above_nothing = |field: &str, got: Value, is_above: bool| {
+            let need = Value::text("more than 0: nobody is wholly sure, and every bend scatters");
+            if is_above { Ok(()) } else { Err(Error::field(Code::OutOfRange, field, got, need)) }
+        };
+        let ([_, constant], [_, proportional]) = (self.constant, self.proportional);
+        above_nothing("constant", Value::Angle(constant), to_deg(constant) > 0.0)?;
+        above_nothing("proportional", Value::Ratio(proportional), proportional.value > 0.0)?;
+        above_nothing("scatter", Value::Angle(self.scatter), to_deg(self.scatter) > 0.0)?;
+        above_nothing("worth", Value::Count(self.worth), self.worth > 0)
+    }
+}
+
 /// Springback of a trial over its set angle, both in degrees.
 fn point(trial: &Trial) -> (f64, f64) {
     (to_deg(trial.set), to_deg(trial.set) - to_deg(trial.got))
@@ -94,20 +119,9 @@ impl TrialFit {
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `TRIALS_UNUSABLE` for a trial that did not spring back.
     pub fn with_prior(prior: Prior, trials: &[Trial]) -> Result<TrialFit, Error> {
-        let unsure = |value: f64| (value > 0.0).then_some(value);
-        let spread = [
-            unsure(to_deg(bounds::SPRINGBACK_CONSTANT.angle(prior.constant[1])?)),
-            unsure(bounds::SPRINGBACK_PROPORTIONAL.ratio(prior.proportional[1])?.value),
-            unsure(to_deg(bounds::SCATTER.angle(prior.scatter)?)),
-        ];
-        let ([Some(spread_a), Some(spread_b), Some(scatter)], true) = (spread, prior.worth > 0) else {
-            return Err(Problem::new(Code::OutOfRange, Part::Field("prior".to_owned()))
-                .got(Value::Count(prior.worth))
-                .need(Value::text("spreads and a scatter above 0, worth at least 1 bend"))
-                .into());
-        };
-        let constant = to_deg(bounds::SPRINGBACK_CONSTANT.angle(prior.constant[0])?);
-        let slope = bounds::SPRINGBACK_PROPORTIONAL.ratio(prior.proportional[0])?.value;
+        prior.check()?;
+        let ([constant, spread_a], scatter) = (prior.constant.map(to_deg), to_deg(prior.scatter));
+        let [slope, spread_b] = prior.proportional.map(|part| part.value);
         for trial in trials {
             let (set, got) = (bounds::ANGLE.angle(trial.set)?, bounds::ANGLE.angle(trial.got)?);
             if to_deg(got) > to_deg(set) {

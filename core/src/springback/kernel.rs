@@ -205,8 +205,8 @@ impl pulp::WithSimd for Fill<'_, '_> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Hardening, Mechanics};
     use super::*;
+    use crate::springback::{Hardening, Mechanics};
     use crate::units::{mm, mpa};
 
     /// Tubes of all kinds, and a number of them that fills no vector: elastic, yielding in the wall, solid; and one in some

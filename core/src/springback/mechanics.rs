@@ -262,7 +262,8 @@ impl Mechanics {
     /// strongest and softest. A harder wall always springs back more and a stiffer one less, so the corners are enough.
     ///
     /// # Errors
-    /// As [`Mechanics::bend`] and [`HeldBend::springback`]; `OUT_OF_RANGE` for shares of 0.9 or more.
+    /// As [`Mechanics::bend`] and [`HeldBend::springback`]; `OUT_OF_RANGE` for a negative share or one above 0.8, and for
+    /// one that makes the metal stronger than it is stiff.
     pub fn setting_range(
         &self,
         radius: Length,
@@ -282,7 +283,7 @@ impl Mechanics {
     /// scatter (here one standard deviation of each), and a scatter of one bend that counts like `worth` bends.
     ///
     /// # Errors
-    /// As [`Mechanics::setting_range`].
+    /// As [`Mechanics::setting_range`]; `OUT_OF_RANGE` also where nothing scatters, and for a worth of no bend.
     pub fn prior(
         &self,
         radius: Length,
@@ -305,12 +306,13 @@ impl Mechanics {
         let both = |a: f64, b: f64| sqrt(a * a + b * b);
         // A tool without an arm in the model still has one: the constant may be off by what one bend scatters.
         let constant = both(both(by_strength.0, by_modulus.0), to_deg(bend_scatter));
-        Ok(Prior {
+        let prior = Prior {
             constant: [line.constant(), deg(constant)],
             proportional: [line.proportional(), ratio(both(by_strength.1, by_modulus.1))],
             scatter: bend_scatter,
             worth,
-        })
+        };
+        prior.check().map(|()| prior)
     }
 }
 

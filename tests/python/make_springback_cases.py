@@ -1,0 +1,505 @@
+"""Makes the cases of springback and of formers: springback_mechanics, springback_fit and former_pieces in tests/cases.
+
+Moments by the quadrature of `make_springback_reference`; what follows from a moment by mpmath. Lines, intervals and test
+pieces by NumPy and SciPy, as in `make_fit_reference` and `make_pieces_reference`; the trial that stands out and the bent
+line by fits of their own; advice by trying every choice. Some rows are of tests/tables/bending/springback_theory.csv. Run
+it from anywhere.
+"""
+
+import csv
+import itertools
+import math
+from pathlib import Path
+
+import make_fit_reference as fits
+import make_pieces_reference as bent
+import numpy as np
+from make_springback_reference import DIGITS, moment
+from mpmath import mp, mpf
+from scipy import stats
+
+CASES = Path(__file__).resolve().parent.parent / "cases"
+THEORY = Path(__file__).resolve().parent.parent / "tables" / "bending" / "springback_theory.csv"
+UNITS = ("nmm", "mm", "deg")
+STEEL = {"od": "3/16 in", "wall": "0.028 in"}
+MM = {"3/16 in": 4.7625, "0.028 in": 0.7112, "1/4 in": 6.35, "0.035 in": 0.889}
+
+
+def plain(text):
+    """The number of a text with its unit, in mm, MPa or degrees."""
+    if text in MM:
+        return MM[text]
+    number, unit = text.split(" ")
+    return float(number) * (1000 if unit in ("GPa", "m") else 1)
+
+
+def value(item):
+    if isinstance(item, dict):
+        return f"{{ {table(item)} }}"
+    if isinstance(item, (list, tuple)):
+        return f"[{', '.join(map(value, item))}]"
+    if isinstance(item, bool):
+        return str(item).lower()
+    if isinstance(item, (str, int)):
+        return f'"{item}"' if isinstance(item, str) else repr(item)
+    return repr(float(f"{float(item):.14g}"))
+
+
+def table(items):
+    return ", ".join(f"{key} = {value(item)}" for key, item in items.items())
+
+
+def case(operation, accept, expect, origin, near=1e-9):
+    """A case; `near` is the tolerance of every figure, as a share of it above 1 and as it is below."""
+
+    def tolerance(key, item):
+        unit = next((unit for unit in UNITS if key.endswith(f"_{unit}")), "1")
+        figures = [abs(float(x)) for x in (item if isinstance(item, list) else [item])]
+        return f"{near * max([1.0, *figures]):.1g} {unit}"
+
+    def is_figure(item):
+        items = item if isinstance(item, list) else [item]
+        return any(not isinstance(x, str) for x in items)
+
+    lines = ["", "[[case]]", f'operation = "{operation}"', f"accept = {value(accept)}", f"expect = {value(expect)}"]
+    given = {key: tolerance(key, item) for key, item in expect.items() if is_figure(item)}
+    if given:
+        lines.append(f"tolerance = {value(given)}")
+    return "\n".join([*lines, f'origin = "{origin}"', ""])
+
+
+def refused(operation, accept, code, origin):
+    return case(operation, accept, {"error": code}, origin)
+
+
+# Mechanics ---------------------------------------------------------------------------------------------------------
+
+QUADRATURE = "quadrature with 30 digits; the rest follows from the moment"
+
+
+def plastic(strength, modulus="207 GPa", **tube):
+    return {**STEEL, **tube, "modulus": modulus, "yield_strength": strength}
+
+
+def bilinear(strength, tangent, **tube):
+    return {**plastic(strength, **tube), "tangent_modulus": tangent}
+
+
+def power(coefficient, exponent, modulus="207 GPa", **tube):
+    return {
+        **STEEL, **tube, "modulus": modulus, "strength_coefficient": coefficient, "hardening_exponent": exponent,
+    }  # fmt: skip
+
+
+def law_of(tube, strength=0.0, soft=0.0):
+    """Diameter, wall, law and its figures, with the strength and the modulus off by shares."""
+    modulus = plain(tube["modulus"]) * (1 + soft)
+    if "hardening_exponent" in tube:
+        law = ("power", modulus, plain(tube["strength_coefficient"]) * (1 + strength), tube["hardening_exponent"])
+    else:
+        tangent = plain(tube["tangent_modulus"]) if "tangent_modulus" in tube else 0.0
+        law = ("bilinear", modulus, plain(tube["yield_strength"]) * (1 + strength), tangent)
+    return (plain(tube["od"]), plain(tube["wall"]), *law)
+
+
+def share_of(tube, radius, arm="0 mm", **off):
+    """Moment, share that springs back, and the constant part in degrees for an arm."""
+    od, wall, law, modulus, first, second = law_of(tube, **off)
+    m = moment(od, wall, law, modulus, first, second, plain(radius))
+    outer, bore = mpf(od) / 2, mpf(od) / 2 - mpf(wall)
+    stiffness = mpf(modulus) * mp.pi / 4 * (outer**4 - bore**4)
+    return m, m * plain(radius) / stiffness, mp.degrees(m * plain(arm) / (2 * stiffness))
+
+
+def held(tube, radius, wanted=None, arm=None, origin=QUADRATURE):
+    m, share, constant = share_of(tube, radius, arm or "0 mm")
+    left = 1 - share
+    expect = {"moment_nmm": m, "share_1": share, "formed_mm": plain(radius) / left if left > 1e-9 else "unknown"}
+    if wanted:
+        expect |= {"constant_deg": constant, "setting_deg": (plain(wanted) + constant) / left, "basis": "mechanics"}
+    accept = {"tube": tube, "radius": radius}
+    accept |= {key: text for key, text in (("arm", arm), ("wanted", wanted)) if text}
+    return case("held_bend", accept, expect, origin, near=1e-10)
+
+
+def theory_cases():
+    """One row of each law and of each tube of the table."""
+    seen = set()
+    for row in csv.DictReader(line for line in THEORY.read_text(encoding="utf-8").splitlines() if line[0] != "#"):
+        if row["law"] == "holl" or (row["od_mm"], row["law"]) in seen:
+            continue
+        seen.add((row["od_mm"], row["law"]))
+        tube = {"od": f"{row['od_mm']} mm", "wall": f"{row['wall_mm']} mm", "modulus": f"{row['modulus_mpa']} MPa"}
+        tube["yield_strength"] = f"{row['first']} MPa"
+        if row["law"] == "bil":
+            tube["tangent_modulus"] = f"{row['second']} MPa"
+        expect = {"moment_nmm": row["moment_nmm"], "share_1": row["share"], "formed_mm": row["formed_mm"]}
+        expect |= {"constant_deg": 0.0, "setting_deg": row["setting_deg"], "basis": "mechanics"}
+        expect = {key: text if key == "basis" else float(text) for key, text in expect.items()}
+        accept = {"tube": tube, "radius": f"{row['radius_mm']} mm", "wanted": "90 deg"}
+        yield case("held_bend", accept, expect, "tests/tables/bending/springback_theory.csv", near=2e-9)
+
+
+def setting_range(tube, radius, wanted, strength, modulus, arm=None):
+    ends = []
+    for off, soft in ((-strength, modulus), (strength, -modulus)):
+        _, share, constant = share_of(tube, radius, arm or "0 mm", strength=off, soft=soft)
+        ends.append((plain(wanted) + constant) / (1 - share))
+    accept = {"tube": tube, "radius": radius, "wanted": wanted, "strength_scatter": strength, "modulus_scatter": modulus}
+    accept |= {"arm": arm} if arm else {}
+    expect = {"least_deg": ends[0], "most_deg": ends[1]}
+    return case("setting_range", accept, expect, "the two worst metals of the scatter, by quadrature", near=1e-10)
+
+
+def prior_of(tube, radius, strength, modulus, bend_scatter, worth, arm=None):
+    parts = [share_of(tube, radius, arm or "0 mm", **off)[1:] for off in ({}, {"strength": strength}, {"soft": modulus})]
+    (share, constant), *others = parts
+    shares = mp.sqrt(sum((other - share) ** 2 for other, _ in others))
+    constants = mp.sqrt(sum((other - constant) ** 2 for _, other in others) + mpf(plain(bend_scatter)) ** 2)
+    accept = {"tube": tube, "radius": radius, "strength_scatter": strength, "modulus_scatter": modulus}
+    accept |= {"bend_scatter": bend_scatter, "worth": worth} | ({"arm": arm} if arm else {})
+    expect = {"constants_deg": [constant, constants], "proportionals_1": [share, shares]}
+    expect |= {"scatter_deg": plain(bend_scatter), "worth": str(worth)}
+    return case("mechanics_prior", accept, expect, "differences to the metals that are off, by quadrature", near=1e-10)
+
+
+def mechanics():
+    yield "# Springback from mechanics: moment, radius as formed, setting, scatter of the metal, belief before trials.\n"
+    yield "# Written by tests/python/make_springback_cases.py, which computes every figure apart from the library.\n"
+    yield from theory_cases()
+    mild, hard, strong = plastic("250 MPa"), bilinear("250 MPa", "2.07 GPa"), power("600 MPa", 0.21)
+    yield held(mild, "14.2875 mm", "90 deg")
+    yield held(hard, "14.2875 mm", "45 deg", "60 mm")
+    yield held(strong, "14.2875 mm", "90 deg", "25 mm")
+    yield held(power("600 MPa", 0.0), "14.2875 mm", "90 deg")
+    yield held(power("1400 MPa", 0.44, "193 GPa", od="1/4 in", wall="0.035 in"), "19.05 mm", "30 deg", "40 mm")
+    # The core ends in the bore at 14 mm; between bore and surface at 1700 mm; the wall is elastic at 2000 mm.
+    for tube in (mild, hard):
+        yield held(tube, "1700 mm", origin=f"core between bore and surface; {QUADRATURE}")
+        yield held(tube, "1382.8 mm", origin=f"core a hair beyond the bore; {QUADRATURE}")
+        yield held(tube, "2000 mm", origin=f"elastic throughout: nothing remains; {QUADRATURE}")
+    yield held(power("600 MPa", 0.21), "3400 mm", origin=f"core between bore and surface; {QUADRATURE}")
+    yield held(power("600 MPa", 0.21), "4000 mm", origin=f"elastic throughout: nothing remains; {QUADRATURE}")
+    yield held(plastic("250 MPa", od="10 mm", wall="5 mm"), "40 mm", "90 deg", origin=f"a solid bar; {QUADRATURE}")
+    yield held(plastic("250 MPa", od="40 mm", wall="0.1 mm"), "60 mm", "90 deg", origin=f"a thin tube; {QUADRATURE}")
+    known = {**STEEL, "material": "low-carbon steel", "condition": "annealed"}
+    m, share, _ = share_of(strong, "14.2875 mm")
+    expect = {"moment_nmm": m, "share_1": share, "formed_mm": mpf("14.2875") / (1 - share)}
+    accept = {"tube": known, "radius": "14.2875 mm"}
+    yield case("held_bend", accept, expect, f"207 GPa, 600 MPa, 0.21, the textbook's figures; {QUADRATURE}", near=1e-10)
+    yield setting_range(mild, "14.2875 mm", "90 deg", 0.2, 0.05)
+    yield setting_range(hard, "14.2875 mm", "60 deg", 0.1, 0.03, "50 mm")
+    yield setting_range(strong, "30 mm", "90 deg", 0.15, 0.0)
+    yield prior_of(mild, "14.2875 mm", 0.15, 0.03, "0.3 deg", 2)
+    yield prior_of(strong, "14.2875 mm", 0.2, 0.05, "0.25 deg", 4, "25 mm")
+    bend = {"tube": mild, "radius": "14.2875 mm"}
+
+    def wrong(code, origin, tube=(), **other):
+        accept = {**bend, **other, "tube": {**mild, **dict(tube)}}
+        return refused("held_bend", accept, code, origin)
+
+    yield wrong("OUT_OF_RANGE", "half of 3/16 in is 2.38125 mm; no bore is left", {"wall": "2.4 mm"})
+    yield wrong("OUT_OF_RANGE", "half of 3/16 in is 2.38125 mm", radius="2.38 mm")
+    yield wrong("OUT_OF_RANGE", "rule: no metal yields beyond its modulus", {"modulus": "2 GPa", "yield_strength": "2 GPa"})
+    yield wrong("OUT_OF_RANGE", "rule: no metal hardens faster than it is stiff", {"tangent_modulus": "207 GPa"})
+    yield wrong("UNIT_MISSING", "rule: a bare number has no unit", {"yield_strength": "250"})
+    yield wrong("WRONG_KIND", "rule: a length is no stress", {"yield_strength": "250 mm"})
+    yield wrong("OUT_OF_RANGE", "rule: where all springs back no setting is credible", radius="2000 mm", wanted="90 deg")
+    yield wrong("OUT_OF_RANGE", "rule: no hand tool has an arm of 3 m", arm="3 m", wanted="90 deg")
+    yield wrong("OUT_OF_RANGE", "M d / 2 E I passes 30 degrees", arm="1.9 m", wanted="90 deg")
+    yield refused("held_bend", {**bend, "tube": power("600 MPa", 0.95)}, "OUT_OF_RANGE", "rule: metals harden by 0 to 0.9")
+    unseen = {**STEEL, "material": "stainless 316"}
+    yield refused("held_bend", {**bend, "tube": unseen}, "NOT_KNOWN", "rule: without a condition there is no strength")
+    for names in ({"material": "steel"}, {"material": "copper-nickel", "condition": "soft"}):
+        yield refused("held_bend", {**bend, "tube": {**STEEL, **names}}, "UNKNOWN_NAME", "rule: not one of the list")
+    scattered = {**bend, "wanted": "90 deg", "strength_scatter": 0.2, "modulus_scatter": 0.05}
+    for off, origin in (({"strength_scatter": 0.81}, "rule: up to 0.8"), ({"modulus_scatter": -0.01}, "rule: from 0")):
+        yield refused("setting_range", scattered | off, "OUT_OF_RANGE", origin)
+    yield refused("setting_range", scattered | {"wanted": "90"}, "UNIT_MISSING", "rule: a bare number has no unit")
+    belief = {**bend, "strength_scatter": 0.2, "modulus_scatter": 0.05, "bend_scatter": "0.3 deg", "worth": 2}
+    yield refused("mechanics_prior", belief | {"worth": 0}, "OUT_OF_RANGE", "rule: a belief is worth at least one bend")
+    yield refused("mechanics_prior", belief | {"bend_scatter": "0 deg"}, "OUT_OF_RANGE", "rule: every bend scatters")
+    yield refused("mechanics_prior", belief | {"bend_scatter": "11 deg"}, "OUT_OF_RANGE", "rule: up to 10 degrees")
+
+
+# Trials ------------------------------------------------------------------------------------------------------------
+
+SOLVED = "NumPy's normal equations, SciPy's Student, root finding on the definition of the setting's interval"
+
+
+def texts(sets, gots):
+    return [[f"{s} deg", f"{g} deg"] for s, g in zip(sets, gots)]
+
+
+def deleted(sets, gots):
+    """The trial that stands out by its distance to the line through all others, at 5 % for having looked at all."""
+    if len(sets) < 5:
+        return "none"
+    far = []
+    for i in range(len(sets)):
+        x, y = (np.delete(v, i) for v in (np.array(sets), np.array(sets) - np.array(gots)))
+        beta, covariance, square, dof = fits.fitted(x, x - y, None)
+        at = np.array([1.0, sets[i]])
+        spread = math.sqrt(square * (1 + at @ covariance @ at))
+        far.append(abs(sets[i] - gots[i] - at @ beta) / spread)
+    limit = stats.t.ppf(1 - 0.05 / len(sets) / 2, len(sets) - 3)
+    return str(int(np.argmax(far)) + 1) if max(far) > limit else "none"
+
+
+def is_bent(sets, gots):
+    """A square beside the line, told from nothing at 5 %."""
+    if len(sets) < 5:
+        return "unknown"
+    x = np.array(sets)
+    y = x - np.array(gots)
+    design = np.column_stack([np.ones_like(x), x - x.mean(), (x - x.mean()) ** 2])
+    beta, rest, *_ = np.linalg.lstsq(design, y, rcond=None)
+    dof = len(x) - 3
+    error = math.sqrt(float(rest[0]) / dof * np.linalg.inv(design.T @ design)[2, 2])
+    return str(bool(abs(beta[2]) > stats.t.ppf(0.975, dof) * error)).lower()
+
+
+def trial_fit(sets, gots, wanted, chance, prior=None, endless=False):
+    beta, covariance, square, dof = fits.fitted(sets, gots, prior) if prior or len(sets) > 2 else (None, None, 0.0, 0)
+    if dof == 0:
+        slope = ((sets[1] - gots[1]) - (sets[0] - gots[0])) / (sets[1] - sets[0])
+        beta = np.array([sets[0] - gots[0] - slope * sets[0], slope])
+    setting = (wanted + beta[0]) / (1 - beta[1])
+    basis = "trials" if prior is None else "blend" if sets else "mechanics"
+    expect = {"constant_deg": beta[0], "proportional": beta[1], "setting_deg": setting, "basis": basis}
+    keys = "scatter_deg constant_error_deg proportional_error_1 constant_interval_deg proportional_interval_1 "
+    expect |= {key: ["unknown"] for key in (keys + "setting_interval_deg next_bend_deg").split()}
+    if dof > 0:
+        errors = np.sqrt(square * np.diag(covariance))
+        t = stats.t.ppf(0.5 + chance / 2, dof)
+        expect |= {"scatter_deg": math.sqrt(square), "constant_error_deg": errors[0], "proportional_error_1": errors[1]}
+        expect["constant_interval_deg"] = [beta[0] - t * errors[0], beta[0] + t * errors[0]]
+        expect["proportional_interval_1"] = [beta[1] - t * errors[1], beta[1] + t * errors[1]]
+        _, _, ends, next_half = fits.intervals(sets, gots, wanted, chance, prior)
+        assert (ends is None) == endless
+        expect["setting_interval_deg"] = ends or ["unknown"]
+        at = np.array([1.0, setting])
+        expect["next_bend_deg"] = t * math.sqrt(square * (1 + at @ covariance @ at))
+    expect["weight_1"] = 1.0
+    if prior:
+        at = np.array([1.0, setting])
+        before = (prior[1] ** 2 + setting**2 * prior[3] ** 2) / prior[4] ** 2
+        expect["weight_1"] = 1 - (at @ covariance @ at) / before
+    expect["outlier"] = "none" if prior else deleted(sets, gots)
+    expect["bent"] = "unknown" if prior else is_bent(sets, gots)
+    expect["freedom"] = str(dof)
+    accept = {"trials": texts(sets, gots), "wanted": f"{wanted} deg", "chance": chance}
+    accept |= {"prior": belief(prior)} if prior else {}
+    return case("trial_fit", accept, expect, SOLVED, near=1e-8)
+
+
+def belief(prior):
+    a, sa, b, sb, scatter, worth = prior
+    return {
+        "constant": [f"{a} deg", f"{sa} deg"], "proportional": [b, sb], "scatter": f"{scatter} deg", "worth": worth,
+    }  # fmt: skip
+
+
+def advice(sets, gots, wanted, half_width, chance, candidates, prior=None):
+    """Every choice of more bends, fewest first."""
+    beta, covariance, square, dof = fits.fitted(sets, gots, prior)
+    information = np.linalg.inv(covariance)
+
+    def width(more):
+        """The farthest end of a setting's interval: both are the roots of its definition, a square."""
+        total = information + sum((np.outer(v, v) for v in ([1.0, x] for x in more)), np.zeros((2, 2)))
+        (va, vab), (_, vb) = np.linalg.inv(total) * square * stats.t.ppf(0.5 + chance / 2, dof + len(more)) ** 2
+        rest, reach = 1 - beta[1], 0.0
+        for target in (w + beta[0] for w in wanted):
+            ends = np.roots([rest**2 - vb, -2 * (rest * target + vab), target**2 - va])
+            endless = rest**2 <= vb or np.iscomplexobj(ends)
+            reach = math.inf if endless else max(reach, *np.abs(ends - target / rest))
+        return reach
+
+    best = ()
+    for count in range(6):
+        choices = itertools.combinations_with_replacement(sorted(candidates), count)
+        best = min(choices, key=width)
+        if width(best) <= half_width:
+            break
+    else:
+        raise ValueError("more than five bends")
+    accept = {"trials": texts(sets, gots), "wanted": [f"{w} deg" for w in wanted], "half_width": f"{half_width} deg"}
+    accept |= {"chance": chance, "candidates": [f"{c} deg" for c in candidates]}
+    accept |= {"prior": belief(prior)} if prior else {}
+    expect = {"angles_deg": list(best), "reaches_deg": width(best), "enough": "true"}
+    return case("advice", accept, expect, "every choice tried, with NumPy and SciPy", near=1e-8)
+
+
+def record(expect, origin, **other):
+    accept = {
+        "trials": [["90 deg", "86.5 deg"], ["45 deg", "43.2 deg"]],
+        "tube": ["3/16 in", "0.028 in", "low-carbon steel"],
+        "other": ["4.75 mm", "0.7 mm", "low-carbon steel"],
+        "former": "former 1",
+        "date": "2026-05-14",
+        "revision": "2",
+        "wanted": "60 deg",
+    } | other
+    return case("calibration", accept, expect, origin)
+
+
+def trials():
+    yield "# Springback from trials: lines, intervals, beliefs, what stands out, advice, and records.\n"
+    yield "# Written by tests/python/make_springback_cases.py, which computes every figure apart from the library.\n"
+    sets, gots = [20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0], [18.4, 28.6, 42.9, 58.2, 72.5, 87.5, 102.2, 117.3]
+    mild = (1.0, 0.5, 0.015, 0.006, 0.3, 2)
+    yield trial_fit([90.0, 45.0], [86.5, 43.2], 60.0, 0.95)
+    yield trial_fit([30.0, 60.0, 90.0], [28.6, 58.2, 87.4], 60.0, 0.95)
+    yield trial_fit([30.0, 60.0, 90.0], [28.6, 58.2, 87.4], 110.0, 0.8)
+    yield trial_fit([40.0, 50.0, 52.5], [38.9, 47.7, 50.9], 45.0, 0.99, endless=True)
+    yield trial_fit(sets, gots, 90.0, 0.95)
+    yield trial_fit(sets, gots, 25.0, 0.99)
+    odd = gots.copy()
+    odd[3] -= 1.5
+    yield trial_fit(sets, odd, 90.0, 0.95)
+    odd = gots.copy()
+    odd[7] += 1.9
+    yield trial_fit(sets, odd, 45.0, 0.9)
+    yield trial_fit(sets, [s - round(0.5 + 0.0003 * s * s, 2) for s in sets], 90.0, 0.95)
+    for some in ([], [5], [0], [2, 7], range(8)):
+        yield trial_fit([sets[i] for i in some], [gots[i] for i in some], 90.0, 0.95, prior=mild)
+    yield trial_fit([90.0], [84.0], 60.0, 0.9, prior=(0.5, 0.2, 0.01, 0.002, 0.2, 8))
+    yield trial_fit([90.0, 90.0], [87.2, 87.5], 45.0, 0.95, prior=(0.5, 1.0, 0.01, 0.02, 0.2, 1))
+    four = ([30.0, 50.0, 70.0, 90.0], [28.3, 48.1, 67.6, 87.5])
+    places = [20.0, 45.0, 60.0, 90.0, 120.0]
+    yield advice(*four, [60.0], 1.0, 0.95, places)
+    yield advice(*four, [35.0, 110.0], 0.4, 0.95, places)
+    yield advice(*four, [90.0], 0.25, 0.9, places)
+    yield advice([90.0], [87.0], [45.0, 90.0], 0.35, 0.9, places, prior=mild)
+    line = {"trials": texts([30.0, 60.0, 90.0], [28.6, 58.2, 87.4]), "wanted": "60 deg", "chance": 0.95}
+
+    def wrong(code, origin, **other):
+        return refused("trial_fit", line | other, code, origin)
+
+    two = texts([90.0, 45.0], [86.5, 43.2])
+    yield wrong("TRIALS_UNUSABLE", "rule: one trial has no line of its own", trials=two[:1])
+    yield wrong("TRIALS_UNUSABLE", "rule: one angle tells no two parts", trials=two[:1] * 3)
+    yield wrong("TRIALS_UNUSABLE", "rule: no trial, no line", trials=[])
+    yield wrong("TRIALS_UNUSABLE", "rule: no bend springs forward", trials=texts([90.0, 45.0], [86.5, 45.2]))
+    yield wrong("TRIALS_UNUSABLE", "4 degrees from the line through all", trials=texts([90, 60, 45], [86.5, 50, 43.2]))
+    yield wrong("UNIT_MISSING", "rule: a bare number has no unit", trials=[["90", "87 deg"]])
+    yield wrong("OUT_OF_RANGE", "rule: below one half is a gamble", chance=0.4)
+    yield wrong("OUT_OF_RANGE", "rule: nothing is certain", chance=1.0)
+    yield wrong("OUT_OF_RANGE", "rule: up to ten turns", wanted="3601 deg")
+    known = belief(mild)
+    yield wrong("OUT_OF_RANGE", "rule: a belief is worth at least one bend", prior=known | {"worth": 0})
+    yield wrong("OUT_OF_RANGE", "rule: nobody is wholly sure", prior=known | {"proportional": [0.015, 0.0]})
+    yield wrong("OUT_OF_RANGE", "rule: every bend scatters", prior=known | {"scatter": "0 deg"})
+    yield wrong("OUT_OF_RANGE", "rule: from 0 to one half", prior=known | {"proportional": [0.6, 0.1]})
+    yield wrong("UNIT_MISSING", "rule: a bare number has no unit", prior=known | {"scatter": "0.3"})
+    forward = texts([90.0], [91.0])
+    yield wrong("TRIALS_UNUSABLE", "rule: no bend springs forward, whatever is believed", prior=known, trials=forward)
+    asked = {"trials": line["trials"], "wanted": ["60 deg"], "half_width": "0.5 deg", "chance": 0.95}
+    asked |= {"candidates": ["30 deg", "90 deg"]}
+    yield refused("advice", asked | {"trials": two}, "NOT_KNOWN", "rule: two trials tell nothing of the scatter")
+    yield refused("advice", asked | {"candidates": []}, "FIELD_MISSING", "rule: nothing to choose from")
+    yield refused("advice", asked | {"wanted": []}, "FIELD_MISSING", "rule: nothing is wanted")
+    yield refused("advice", asked | {"half_width": "0.5"}, "UNIT_MISSING", "rule: a bare number has no unit")
+    words = "4.76 mm x 0.71 mm, low-carbon steel, former 1, 2026-05-14, revision 2"
+    hand = "sizes are printed to 0.01 mm; by hand: 3.5 and 1.8 degrees, so (60 + 0.1) / (1 - 1.7 / 45)"
+    setting = 60.1 / (1 - 1.7 / 45)
+    yield record({"record": words, "setting_deg": setting, "is_for": "true"}, hand)
+    for other in (["6 mm", "0.7 mm", "low-carbon steel"], ["4.75 mm", "0.9 mm", "low-carbon steel"], ["4.75 mm", "0.7 mm", "copper-nickel"]):
+        yield record({"record": words, "setting_deg": setting, "is_for": "false"}, hand, other=other)
+    yield record({"error": "UNREADABLE"}, "rule: a day is year-month-day", date="14.05.2026")
+    yield record({"error": "UNREADABLE"}, "rule: 2026 has no 29th of February", date="2026-02-29")
+    yield record({"error": "FIELD_MISSING"}, "rule: a former has a name", former=" ")
+    yield record({"error": "FIELD_MISSING"}, "rule: a state of a record has a name", revision=" ")
+    yield record({"error": "TRIALS_UNUSABLE"}, "rule: no bend springs forward", trials=forward)
+    yield record({"error": "OUT_OF_RANGE"}, "rule: a wall of at most half the diameter", tube=["4.75 mm", "2.4 mm", "low-carbon steel"])
+
+
+# Formers -----------------------------------------------------------------------------------------------------------
+
+
+def piece(length, legs, angles, od=None):
+    given = {"length": f"{length} mm", "legs": [f"{leg} mm" for leg in legs], "angles": [f"{a} deg" for a in angles]}
+    return given | ({"od": f"{od} mm"} if od else {})
+
+
+def piece_fit(rows, angle, chance, origin):
+    """Rows of length, legs, angles, and where legs are outer ones the diameter."""
+    centered = []
+    for length, legs, angles, *od in rows:
+        edges = [0.0, *((od[0] if od else 0.0) / 2 * math.tan(math.radians(a) / 2) for a in angles), 0.0]
+        centered.append((length, [leg - a - b for leg, a, b in zip(legs, edges, edges[1:])], angles))
+    radius, error, low, high, scatter, _, arc, _, share, share_low, share_high = bent.numbers(centered, chance)
+    turn = math.radians(angle)
+    unit = 2 * math.tan(turn / 2) - turn
+
+    def known(*figures):
+        return ["unknown"] if figures[0] is None else list(figures)
+
+    gains = (None,) if low is None else (unit * low, unit * high)
+    expect = {"radius_mm": radius, "radius_error_mm": known(error), "radius_interval_mm": known(low, high)}
+    expect |= {"scatter_mm": known(scatter), "gain_mm": unit * radius, "gain_interval_mm": known(*gains)}
+    expect |= {"arc_radius_mm": known(arc), "share_1": known(share), "share_interval_1": known(share_low, share_high)}
+    accept = {"pieces": [piece(*row) for row in rows], "angle": f"{angle} deg", "chance": chance}
+    return case("piece_fit", accept, expect, origin, near=1e-8)
+
+
+def of_groove(tube, groove):
+    _, share, _ = share_of(tube, groove)
+    accept = {"tube": tube, "groove": groove, "grip": "20 mm"}
+    origin = "groove over what remains, the moment by quadrature"
+    return case("former_of_groove", accept, {"as_formed_mm": plain(groove) / (1 - share)}, origin, near=1e-10)
+
+
+def formers():
+    yield "# A former from its groove, and from bent pieces of known length: radius as formed, gain and stretch.\n"
+    yield "# Written by tests/python/make_springback_cases.py, which computes every figure apart from the library.\n"
+    solved = "NumPy's least squares, SciPy's Student, root finding on the definition of the share's interval"
+    three = [(200.0, [112.1, 94.2], [90.0]), (200.0, [102.0, 98.9], [45.0]), (200.0, [121.4, 97.6], [120.0])]
+    yield piece_fit(three[:1], 90.0, 0.95, solved)
+    yield piece_fit(three[:2], 45.0, 0.9, solved)
+    yield piece_fit(three, 90.0, 0.95, solved)
+    yield piece_fit([three[0]] * 2 + [(200.0, [112.0, 94.0], [90.0])], 60.0, 0.95, f"one angle only; {solved}")
+    longer = [
+        (180.0, [70.4, 119.2], [90.0]), (180.0, [62.1, 122.3], [60.0]), (180.0, [64.5, 116.9], [30.0]),
+        (180.0, [88.8, 116.3], [120.0]), (260.0, [80.2, 111.0, 87.1], [90.0, 90.0]), (180.0, [71.0, 119.1], [92.0]),
+    ]  # fmt: skip
+    yield piece_fit(longer, 90.0, 0.95, solved)
+    yield piece_fit(longer, 120.0, 0.8, solved)
+    outer = [(200.0, [115.1, 97.2], [90.0], 6.0), (200.0, [104.0, 99.6], [45.0], 6.0), *three[2:]]
+    yield piece_fit(outer, 90.0, 0.95, f"outer legs less half the diameter x tan(angle / 2); {solved}")
+    yield of_groove(plastic("250 MPa"), "14.2875 mm")
+    yield of_groove(bilinear("250 MPa", "2.07 GPa"), "14.2875 mm")
+    yield of_groove(power("600 MPa", 0.21), "14.2875 mm")
+    yield of_groove(plastic("110.3 MPa", "124 GPa", od="1/4 in", wall="0.035 in"), "25 mm")
+    fit = {"pieces": [piece(*row) for row in three], "angle": "90 deg", "chance": 0.95}
+
+    def wrong(code, origin, *rows, **other):
+        return refused("piece_fit", fit | ({"pieces": [piece(*row) for row in rows]} if rows else {}) | other, code, origin)
+
+    yield wrong("TRIALS_UNUSABLE", "rule: nothing was bent", pieces=[])
+    yield wrong("TRIALS_UNUSABLE", "legs shorter than the piece", (240.0, [110.0, 110.0], [90.0]))
+    yield wrong("TRIALS_UNUSABLE", "10 mm too long among good ones", *three, (200.0, [112.1, 104.2], [90.0]))
+    yield wrong("COUNT_MISMATCH", "rule: one leg more than angles", (200.0, [112.1], [90.0]))
+    yield wrong("COUNT_MISMATCH", "rule: a piece is bent", (200.0, [200.0], []))
+    yield wrong("OUT_OF_RANGE", "rule: at most 170 degrees", (200.0, [112.1, 94.2], [175.0]))
+    yield wrong("OUT_OF_RANGE", "its corner takes 3 mm of it", (200.0, [2.0, 210.0], [90.0], 6.0))
+    yield wrong("OUT_OF_RANGE", "rule: nothing is certain", chance=1.0)
+    yield wrong("OUT_OF_RANGE", "rule: at most 170 degrees", angle="175 deg")
+    yield wrong("UNIT_MISSING", "rule: a bare number has no unit", angle="90")
+    groove = {"tube": plastic("250 MPa"), "groove": "14.2875 mm", "grip": "20 mm"}
+    yield refused("former_of_groove", groove | {"groove": "2 m"}, "OUT_OF_RANGE", "elastic throughout: nothing remains")
+    yield refused("former_of_groove", groove | {"groove": "2.38 mm"}, "OUT_OF_RANGE", "less than half the tube")
+    yield refused("former_of_groove", groove | {"grip": "20"}, "UNIT_MISSING", "rule: a bare number has no unit")
+    yield refused("former_of_groove", groove | {"grip": "-1 mm"}, "OUT_OF_RANGE", "rule: no length is below nothing")
+
+
+def made():
+    with mp.workdps(DIGITS):
+        parts = {"springback_mechanics": mechanics, "springback_fit": trials, "former_pieces": formers}
+        return {name: "".join(part()) for name, part in parts.items()}
+
+
+if __name__ == "__main__":
+    for name, text in made().items():
+        (CASES / f"{name}.toml").write_text(text, encoding="ascii", newline="\n")
