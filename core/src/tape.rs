@@ -250,19 +250,31 @@ impl TapeLength {
     }
 }
 
-/// Tube that one flare takes, shortening and spare together: the bench's own figures, or the trade's for a double flare.
+/// Tube that one flare takes, shortening and spare together, as a plan takes it: a test piece wins; a double flare has at
+/// least what the trade leaves for it, and that where nobody measured.
 fn flare_mm(flare: Flare, bench: Option<&Bench>, ledger: &mut Ledger) -> Result<f64, Error> {
     let tool = bench.and_then(|b| b.flare_tool(flare));
-    if let Some((net, spare)) = tool.and_then(|t| Some((t.net_shortening()?, t.cut_spare()?))) {
-        return Ok(to_mm(net) + to_mm(spare));
+    let net = tool.and_then(|t| t.net_shortening()).map(to_mm);
+    let spare = tool.and_then(|t| t.cut_spare()).map(to_mm);
+    let is_double = flare == Flare::Double45;
+    if let Some(net) = net {
+        let usual = if is_double { (DOUBLE_ADDED_MM - net).max(0.0) } else { 0.0 };
+        if spare.is_none() {
+            ledger.assume(
+                &format!("spare for one {} flare beyond its shortening", flare.name()),
+                Value::Length(mm(usual)),
+                Source::common_practice(),
+            );
+        }
+        return Ok(net + spare.unwrap_or(usual));
     }
-    if flare == Flare::Double45 {
+    if is_double {
         ledger.assume(
             "tube for one double-45 flare, shortening and spare together",
             Value::Length(mm(DOUBLE_ADDED_MM)),
             Source::common_practice(),
         );
-        return Ok(DOUBLE_ADDED_MM);
+        return Ok(DOUBLE_ADDED_MM + spare.unwrap_or(0.0));
     }
     let code = if tool.is_some() { Code::FlareNetUnknown } else { Code::FlareToolMissing };
     Err(Error::field(

@@ -32,7 +32,7 @@ pub extern "C" fn lw_mating_new(
 /// overlap there, negative where the crests pass each other, and the engaged length until the play is used up,
 /// lw_unknown_length() where nothing binds. Pitch, flanks and taper are those of the threads.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other.
+/// Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_mate_measured(
     male: Option<&lw_thread>,
@@ -48,13 +48,10 @@ pub extern "C" fn lw_mate_measured(
     engaged: Option<&mut MaybeUninit<lw_length>>,
 ) -> lw_status {
     call(|| {
-        let profile = |thread: &lw_thread, sizes: [lw_length; 3]| {
-            let [major, pitch_diameter, minor] = sizes.map(Into::into);
-            Profile::measured(&thread.0, major, pitch_diameter, minor)
-        };
-        let male = profile(given(male, "male")?, [male_major, male_pitch_diameter, male_minor])?;
-        let female = profile(given(female, "female")?, [female_major, female_pitch_diameter, female_minor])?;
-        let pair = male.into_female(&female);
+        let outside = [male_major, male_pitch_diameter, male_minor].map(Into::into);
+        let inside = [female_major, female_pitch_diameter, female_minor].map(Into::into);
+        let (male, female) = (&given(male, "male")?.0, &given(female, "female")?.0);
+        let pair = Profile::mate((male, outside), (female, inside))?;
         let starts = given_mut(starts, "starts")?;
         let (overlap, engaged) = (given_mut(overlap, "overlap")?, given_mut(engaged, "engaged")?);
         starts.write(i32::from(pair.starts));

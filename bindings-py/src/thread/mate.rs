@@ -177,7 +177,7 @@ fn sizes(value: &Bound<'_, PyAny>, field: &str) -> PyResult<[units::Length; 3]> 
 /// The answer says whether it `starts`, the radial `overlap` there, negative where the crests pass each other, and the
 /// engaged `length` and `turns` until the play is used up, None where nothing binds.
 ///
-/// Raises `InputError` (OUT_OF_RANGE, also for diameters that do not follow each other; the codes of `Thread` and
+/// Raises `InputError` (THREAD_SIDE; OUT_OF_RANGE, also for diameters that do not follow each other; the codes of `Thread` and
 /// `read_length`), `QuantityError` for bare numbers.
 ///
 /// >>> import linewright as lw
@@ -196,12 +196,7 @@ pub(crate) fn mate_measured<'py>(
     let py = male.py();
     let (male, female) = (given(male, "male")?, given(female, "female")?);
     let (outside, inside) = (sizes(male_sizes, "male_sizes")?, sizes(female_sizes, "female_sizes")?);
-    let pair = error::call(|| {
-        let profile = |thread: &linewright::Thread, [major, pitch_diameter, minor]: [units::Length; 3]| {
-            Profile::measured(thread, major, pitch_diameter, minor)
-        };
-        Ok(profile(&male, outside)?.into_female(&profile(&female, inside)?))
-    })?;
+    let pair = error::call(|| Profile::mate((&male, outside), (&female, inside)))?;
     made(py, "Engagement", (pair.starts, Length(pair.overlap), pair.length.map(Length), pair.turns))
 }
 

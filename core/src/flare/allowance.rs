@@ -240,6 +240,8 @@ pub struct Allowance {
 
 /// Length to add for a bubble flare: the one public figure seen. Another manual gives 12 to 14 mm at the ends.
 pub const BUBBLE_ADDED_MM: f64 = 3.2;
+/// Walls that it is for: 0.7 mm and 0.028 in.
+const BUBBLE_WALL_MM: std::ops::RangeInclusive<f64> = 0.65..=0.75;
 /// Outside diameters that the two figures are given for: 4.75 mm and 3/16 in.
 const RULE_OD_MM: std::ops::RangeInclusive<f64> = 4.7..=4.8;
 /// Thickest wall in mm that the 5 mm are given for: up to it they are above every stick-out of the geometry, up to the
@@ -321,12 +323,14 @@ pub fn allowances(
     }
     // Both figures are known for brake tube of 4.75 mm and 3/16 in alone; on a larger one they can be short.
     let is_brake_tube = RULE_OD_MM.contains(&to_mm(od));
+    let is_bubble_tube = is_brake_tube && BUBBLE_WALL_MM.contains(&to_mm(wall));
     let rule = match flare {
         _ if !is_brake_tube => None,
         Flare::Double45 if !has_double_rule(od, wall) => None,
         Flare::Double45 => {
             Some((DOUBLE_ADDED_MM, Source::new("", "for 3/16 in tube", Checked::CommonPractice)))
         }
+        Flare::Bubble if !is_bubble_tube => None,
         Flare::Bubble => {
             let text = "one maker's manual; another gives 12 to 14 mm";
             Some((BUBBLE_ADDED_MM, Source::new(text, "length to add for each flare", Checked::Seen)))

@@ -92,3 +92,31 @@ fn bad_input_is_refused() {
     assert_eq!(Laid::from_name("guess").unwrap_err().code(), Code::UnknownName);
     assert!(TapeLength::new(mm(2000.0), 100_000, Laid::CenterLine, od()).is_err());
 }
+
+/// As in a plan: the user's own test piece wins, and a double flare has at least the trade's 5 mm.
+#[test]
+fn a_test_piece_wins_over_the_trade() {
+    let former = Former::new(mm(14.3), mm(20.0)).unwrap();
+    let taken = |flare, net: Option<f64>, spare: Option<f64>| {
+        let mut tool = FlareTool::new(flare, mm(13.0), mm(4.0)).unwrap();
+        if let Some(net) = net {
+            tool = tool.with_net_shortening(mm(net)).unwrap();
+        }
+        if let Some(spare) = spare {
+            tool = tool.with_cut_spare(mm(spare)).unwrap();
+        }
+        let bench = Bench::new(former, &[tool]).unwrap();
+        flare_mm(flare, Some(&bench), &mut Ledger::default())
+    };
+    for (net, spare, want) in [
+        (Some(6.0), None, 6.0),
+        (Some(2.0), None, 5.0),
+        (Some(6.0), Some(1.0), 7.0),
+        (None, Some(4.0), 9.0),
+        (None, None, 5.0),
+    ] {
+        assert_eq!(taken(Flare::Double45, net, spare), Ok(want), "{net:?} {spare:?}");
+    }
+    assert_eq!(taken(Flare::Bubble, Some(2.0), None), Ok(2.0));
+    assert_eq!(taken(Flare::Bubble, None, None).unwrap_err().code(), Code::FlareNetUnknown);
+}

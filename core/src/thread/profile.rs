@@ -5,7 +5,7 @@
 //! room the flanks leave is used up by the difference. Taper is a change of diameters along the axis. Friction, the
 //! lead-in, burrs and the tilt a loose thread takes are left out: a real nut may go further when forced.
 
-use super::Thread;
+use super::{Thread, ThreadSide};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
@@ -110,6 +110,29 @@ impl Profile {
             ));
         }
         Ok(Profile::of(thread, sizes))
+    }
+
+    /// One part in another, both as measured: [`Profile::into_female`] of two threads, which know their side and their hand.
+    ///
+    /// # Errors
+    /// As [`Profile::measured`]; `THREAD_SIDE` for an internal male or an external female.
+    pub fn mate(
+        (male, outside): (&Thread, [Length; 3]),
+        (female, inside): (&Thread, [Length; 3]),
+    ) -> Result<Engagement, Error> {
+        let sides = [(male, ThreadSide::External, "male"), (female, ThreadSide::Internal, "female")];
+        if let Some((thread, side, field)) =
+            sides.into_iter().find(|(thread, side, _)| thread.side().is_some_and(|own| own != *side))
+        {
+            let need = Value::text(format!("an {} thread", side.name()));
+            return Err(Error::field(Code::ThreadSide, field, Value::text(thread.to_string()), need));
+        }
+        let of = |thread, [major, pitch, minor]: [Length; 3]| Profile::measured(thread, major, pitch, minor);
+        let pair = of(male, outside)?.into_female(&of(female, inside)?);
+        if male.hand() == female.hand() {
+            return Ok(pair);
+        }
+        Ok(Engagement { starts: false, length: Some(mm(0.0)), turns: Some(0.0), ..pair })
     }
 
     /// Turns this male into a female.

@@ -7,7 +7,7 @@
 
 use super::mate::pairs;
 use super::profile::{Profile, slopes};
-use super::{Class, Mating, Thread, ThreadSide};
+use super::{Class, Mating, Starts, Thread, ThreadSide};
 use crate::bounds;
 use crate::error::Error;
 use crate::units::{Area, Length, Ratio, mm, mm2, ratio, to_mm};
@@ -83,8 +83,8 @@ impl Stripping {
                 "a female that takes a parallel male",
             ));
         }
-        let reached =
-            Mating::new(male, female)?.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));
+        let pair = Mating::new(male, female)?;
+        let reached = pair.lengths()[0].map_or(wanted, |length| to_mm(length).min(wanted));
         let limits = (male.limits(ThreadSide::External)?, female.limits(ThreadSide::Internal)?);
         let [tight, loose] = pairs((male, &limits.0), (female, &limits.1));
         let class = Class::usual(female, ThreadSide::External);
@@ -102,9 +102,11 @@ impl Stripping {
         // Worst: the loosest sizes over what the tightest that start reach; no parts hold less.
         let worst = areas(male, female, loose, reached);
         let (mut best, mut most) = (worst, share(loose, right_loose, reached));
-        // Best: what sizes in between hold more, and what they reach less, tight parts hold most of neither.
+        // Best: what sizes in between hold more, and what they reach less, tight parts hold most of neither. A pair that
+        // never starts, such as of two hands, has none.
         let slopes = slopes(male.half_angle(), female.half_angle());
-        for i in 0..=STEPS {
+        let steps = if pair.starts() == Starts::Never { 0..0 } else { 0..STEPS + 1 };
+        for i in steps {
             for j in 0..=STEPS {
                 let at =
                     |tight: Sizes, loose: Sizes| (blend(loose.0, tight.0, i), blend(loose.1, tight.1, j));

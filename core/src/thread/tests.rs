@@ -287,3 +287,19 @@ fn identification_heeds_classes_and_hands_and_counts_a_thread_once() {
     assert_eq!((none.candidates.len(), none.nearest), (0, None));
     assert_eq!(none.advice(), "no thread of this side to compare with");
 }
+
+#[test]
+fn two_hands_never_hold_and_sides_are_heeded() {
+    use crate::units::mm;
+    let read = |name: &str| Thread::read(name).unwrap();
+    let held = Stripping::new(&read("M10x1-LH"), &read("M10x1"), mm(6.0)).unwrap();
+    assert_eq!(held.share.map(|share| share.value), [0.0, 0.0]);
+    assert_eq!(held.external[1].value, 0.0);
+    let (outside, inside) = ([9.95, 9.28, 8.7].map(mm), [10.2, 9.45, 9.1].map(mm));
+    let mate = |male: &str, female: &str| Profile::mate((&read(male), outside), (&read(female), inside));
+    assert!(mate("M10x1", "M10x1").is_ok_and(|pair| pair.starts && pair.length.is_none()));
+    assert!(mate("M10x1-LH", "M10x1").is_ok_and(|pair| !pair.starts && pair.length == Some(mm(0.0))));
+    for (male, female) in [("M10x1-6H", "M10x1"), ("M10x1", "M10x1-6g"), ("Rc 1/8", "R 1/8")] {
+        assert!(mate(male, female).is_err_and(|error| error.code() == Code::ThreadSide), "{male} {female}");
+    }
+}
