@@ -154,6 +154,11 @@ fn pressures_and_walls_are_answered() -> Outcome {
 }
 
 #[test]
+fn springback_and_formers_are_answered() -> Outcome {
+    all_checks_hold("springback", 170)
+}
+
+#[test]
 fn last_error_belongs_to_its_thread() -> Outcome {
     all_checks_hold("threads", 30)
 }
