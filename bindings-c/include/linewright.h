@@ -1909,7 +1909,7 @@ lw_status lw_mating_new(const lw_thread *male,
  * overlap there, negative where the crests pass each other, and the engaged length until the play is used up,
  * lw_unknown_length() where nothing binds. Pitch, flanks and taper are those of the threads.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other.
+ * Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other.
  */
 lw_status lw_mate_measured(const lw_thread *male,
                            lw_length male_major,
