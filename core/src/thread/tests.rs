@@ -293,8 +293,8 @@ fn two_hands_never_hold_and_sides_are_heeded() {
     use crate::units::mm;
     let read = |name: &str| Thread::read(name).unwrap();
     let held = Stripping::new(&read("M10x1-LH"), &read("M10x1"), mm(6.0)).unwrap();
-    assert_eq!(held.share.map(|share| share.value), [0.0, 0.0]);
-    assert_eq!(held.external[1].value, 0.0);
+    assert!(held.share.iter().all(|share| share.value.abs() < 1e-12));
+    assert!(held.external[1].value.abs() < 1e-12);
     let (outside, inside) = ([9.95, 9.28, 8.7].map(mm), [10.2, 9.45, 9.1].map(mm));
     let mate = |male: &str, female: &str| Profile::mate((&read(male), outside), (&read(female), inside));
     assert!(mate("M10x1", "M10x1").is_ok_and(|pair| pair.starts && pair.length.is_none()));
