@@ -4,6 +4,7 @@
 
 #include "linewright.h"
 
+#include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -50,10 +51,31 @@ static inline void refuses(const char *argument, lw_status status, const char *w
 /* This argument may be NULL. */
 #define ALLOWS(argument, call) check_status(call, LW_OK, #call, __LINE__)
 
+#define NEAR(found, wanted, by) CHECK(fabs((found) - (wanted)) <= (by))
+#define WITHIN(found, wanted, share) NEAR(found, wanted, (share) * fabs(wanted))
+
+/* The last failure names the field, the value given and what is needed. */
+static inline void says(const char *field, const char *got, const char *need_text, int line) {
+    char text[512] = "", wanted[128];
+    size_t need = 0;
+    check_status(lw_last_error_text(text, sizeof text, &need), LW_OK, "lw_last_error_text", line);
+    sprintf(wanted, "field %s: ", field);
+    check(strstr(text, wanted) != NULL, wanted, line);
+    sprintf(wanted, "got %s; need %s", got, need_text);
+    check(strstr(text, wanted) != NULL, wanted, line);
+}
+#define SAYS(field, got, need) says(field, got, need, __LINE__)
+
 /* Ends a program: what it did, and whether all was well. */
 static inline int verdict(const char *program) {
     printf("%s: %d checks, %d failures\n", program, checks, failures);
     return failures == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+}
+
+static inline lw_tube *steel_tube(lw_length od, lw_length wall) {
+    lw_tube *tube = NULL;
+    OK(lw_tube_new(od, wall, "low-carbon steel", &tube));
+    return tube;
 }
 
 /* A filled draft of an invented line: three straights, two bends. */

@@ -4,8 +4,6 @@
 
 #include <math.h>
 
-#define NEAR(found, wanted, by) CHECK(fabs((found) - (wanted)) <= (by))
-
 static const lw_angle sets[8] = {{20.0}, {30.0}, {45.0}, {60.0}, {75.0}, {90.0}, {105.0}, {120.0}};
 static const lw_angle gots[8] = {{18.4}, {28.6}, {42.9}, {58.2}, {72.5}, {87.5}, {102.2}, {117.3}};
 

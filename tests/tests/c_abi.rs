@@ -154,6 +154,12 @@ fn pressures_and_walls_are_answered() -> Outcome {
 }
 
 #[test]
+fn ideal_cylinders_and_lines_full_of_fluid_are_answered() -> Outcome {
+    all_checks_hold("pressure", 360)?;
+    all_checks_hold("hydraulics", 290)
+}
+
+#[test]
 fn springback_and_formers_are_answered() -> Outcome {
     all_checks_hold("springback", 170)
 }
