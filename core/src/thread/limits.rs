@@ -113,7 +113,9 @@ impl Thread {
         };
         let (spans, checked) = match (self.family(), class) {
             (Family::Metric, Some(class)) if !metric::has_class(self, class) => {
-                let need = Value::text("a closer grade: ISO 965-1 has none so coarse for so fine a pitch");
+                let need = Value::text(
+                    "a closer grade, or position g or h: ISO 965-1 has no such class for so fine a pitch",
+                );
                 return Err(Error::field(Code::OutOfRange, "class", Value::text(class.to_string()), need));
             }
             (Family::Metric, Some(class)) => {

@@ -206,7 +206,13 @@ pub(super) fn has_class(thread: &Thread, class: Class) -> bool {
     let (Size::Metric { pitch_um, .. }, Class::Metric { pitch, crest }) = (thread.size, class) else {
         return false;
     };
-    pitch_um >= finest_pitch(pitch.position.side(), pitch.grade, crest.grade)
+    // Fundamental deviations of ISO 965-1 begin at these pitches (seen); one class has one position.
+    let finest_of_position = match pitch.position {
+        Position::E => 500,
+        Position::F => 350,
+        Position::G | Position::H | Position::GInternal | Position::HInternal => 0,
+    };
+    pitch_um >= finest_of_position.max(finest_pitch(pitch.position.side(), pitch.grade, crest.grade))
 }
 
 /// Limits in micrometers; None outside the standard's range of diameters and pitches, and where the diameters of one side

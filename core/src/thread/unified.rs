@@ -113,16 +113,16 @@ const EXTRA_FINE: [(u32, u32); 25] = [
     (1_625_000, 36),
     (1_687_500, 36),
 ];
-/// Twice the threads per inch of the constant-pitch series, and the smallest diameter of each (from memory).
-const CONSTANT_PITCH: [(u32, u32); 8] = [
-    (8, 2_500_000),
-    (12, 1_375_000),
-    (16, 1_000_000),
-    (24, 562_500),
-    (32, 375_000),
-    (40, 250_000),
-    (56, 216_000),
-    (64, 138_000),
+/// Twice the threads per inch of the constant-pitch series, and the smallest and the largest diameter of each (from memory).
+const CONSTANT_PITCH: [(u32, u32, u32); 8] = [
+    (8, 2_500_000, 6_000_000),
+    (12, 1_375_000, 6_000_000),
+    (16, 1_000_000, 6_000_000),
+    (24, 562_500, 6_000_000),
+    (32, 375_000, 6_000_000),
+    (40, 250_000, 3_000_000),
+    (56, 216_000, 1_500_000),
+    (64, 138_000, 1_000_000),
 ];
 
 impl Series {
@@ -156,7 +156,9 @@ impl Series {
         } else if EXTRA_FINE.contains(&size) {
             Series::Unef
         } else if is_tabulated(diameter_uin)
-            && CONSTANT_PITCH.iter().any(|(count, least)| *count == per_two_inch && diameter_uin >= *least)
+            && CONSTANT_PITCH.iter().any(|(count, least, most)| {
+                *count == per_two_inch && (*least..=*most).contains(&diameter_uin)
+            })
         {
             Series::Un
         } else {
@@ -176,10 +178,12 @@ impl Series {
     }
 }
 
-/// Whether the tables of constant pitch have a diameter: number sizes and 16ths (from memory).
+/// Whether the tables of constant pitch have a diameter: number sizes, 16ths to 2 in, eighths beyond (from memory; 2 7/16-16
+/// was seen as UNS).
 fn is_tabulated(diameter_uin: u32) -> bool {
     const IN_16TH: u32 = 62_500;
-    diameter_uin.is_multiple_of(IN_16TH) || number_of(diameter_uin).is_some()
+    let step = if diameter_uin <= 2_000_000 { IN_16TH } else { 2 * IN_16TH };
+    diameter_uin.is_multiple_of(step) || number_of(diameter_uin).is_some()
 }
 
 /// Number sizes: 0.060 in and 0.013 in more for each (from memory of ASME B1.1).
@@ -232,6 +236,12 @@ const PRINTED_PITCH: [((u32, u32), u8, ThreadSide, f64); 7] = [
     ((2_375_000, 40), 2, ThreadSide::External, 2.3359),
     ((2_375_000, 40), 3, ThreadSide::Internal, 2.3475),
 ];
+
+/// Smallest and largest minor diameter inside, in inches, of classes 1B and 2B that print differs from the formulas in by one
+/// unit of the third place (seen in a public table of internal threads). The smallest is that of class 3B too. 7/8-14 is
+/// 0.81348 by the formulas, so 0.813 here; 0.814 is remembered of charts, and was not seen.
+const PRINTED_MINOR: [((u32, u32), [f64; 2]); 2] =
+    [((190_000, 48), [0.145, 0.156]), ((1_750_000, 10), [1.534, 1.568])];
 
 /// The printed pitch diameter where the tables have another than the formulas.
 fn printed_pitch(size: (u32, u32), number: u8, side: ThreadSide) -> Option<f64> {
@@ -304,18 +314,20 @@ pub(super) fn limits(
             let pitch_max = printed.unwrap_or(places(basic_pitch + places(factor * two_a, SIX), FOUR));
             let minor = places(d - places(1.082_531_75 * p, SIX), SIX);
             let tolerance = minor_tolerance(number, diameter_uin, p, p_two_thirds);
+            let [least, most] = PRINTED_MINOR
+                .iter()
+                .find(|row| row.0 == size)
+                .map_or([places(minor, THREE), places(minor + tolerance, THREE)], |row| row.1);
             Raw {
                 major: [places(d, FOUR), f64::NAN],
                 pitch: [basic_pitch, pitch_max],
-                // Below No. 6 four places are printed, above three, which are rounded from four.
+                // Below No. 6 four places are printed, above three, and of class 3B four of the largest.
                 minor: match number {
                     _ if diameter_uin < NUMBER_SIX_UIN => {
                         [places(minor, FOUR), places(minor + tolerance, FOUR)]
                     }
-                    3 => [places(places(minor, FOUR), THREE), places(minor + tolerance, FOUR)],
-                    _ => {
-                        [places(minor, FOUR), places(minor + tolerance, FOUR)].map(|size| places(size, THREE))
-                    }
+                    3 => [least, places(minor + tolerance, FOUR)],
+                    _ => [least, most],
                 },
                 rounded_root: f64::NAN,
                 checked,
