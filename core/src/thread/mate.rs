@@ -216,23 +216,28 @@ impl Mating {
         self.loose.overlap
     }
 
-    /// Radial overlap in the best case, of the sizes that start.
+    /// Radial overlap in the best case, of the sizes that start; where none does, how far the crests stand in each other's
+    /// way.
     #[must_use]
     pub fn overlap_best(&self) -> Length {
         self.tight.overlap
     }
 
-    /// The worst overlap as a share of the female's full height, 0 where there is none. The right thread's own worst is
-    /// well below 1 too.
+    /// The worst overlap as a share of the female's full height, 0 where there is none and where nothing starts. The right
+    /// thread's own worst is well below 1 too.
     #[must_use]
     pub fn share_worst(&self) -> Ratio {
-        ratio(self.worst.max(0.0))
+        self.share(self.worst)
     }
 
-    /// The best overlap, of the sizes that start, as a share of the female's full height.
+    /// The best overlap, of the sizes that start, as a share of the female's full height; 0 where none does.
     #[must_use]
     pub fn share_best(&self) -> Ratio {
-        ratio(self.best.max(0.0))
+        self.share(self.best)
+    }
+
+    fn share(&self, overlap: f64) -> Ratio {
+        ratio(if self.starts() == Starts::Never { 0.0 } else { overlap.max(0.0) })
     }
 
     /// Turns until it binds, at the tightest sizes that start and the loosest; None where it never does, 0 where it does not start.

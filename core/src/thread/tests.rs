@@ -303,3 +303,39 @@ fn two_hands_never_hold_and_sides_are_heeded() {
         assert!(mate(male, female).is_err_and(|error| error.code() == Code::ThreadSide), "{male} {female}");
     }
 }
+
+#[test]
+fn what_starts_never_has_no_share() {
+    let read = |name: &str| Thread::read(name).unwrap();
+    for (male, female) in [("M10x1", "3/8-24"), ("M10x1-LH", "M10x1")] {
+        let pair = Mating::new(&read(male), &read(female)).unwrap();
+        assert_eq!(pair.starts(), Starts::Never, "{male}");
+        assert!(pair.share_best().value.abs() + pair.share_worst().value.abs() < 1e-12, "{male}");
+    }
+    let right = Mating::new(&read("M10x1"), &read("M10x1")).unwrap();
+    assert!(right.share_best() > right.share_worst() && right.share_worst().value > 0.5);
+}
+
+/// ISO 965-1 has position e from a pitch of 0.5 mm and f from 0.35 mm on (its table, seen); the series of B1.1 end.
+#[test]
+fn classes_and_series_end_where_their_tables_do() {
+    let limits = |name: &str| Thread::read(name).unwrap().limits(ThreadSide::External);
+    for name in ["M3x0.5-6e", "M1.6x0.35-6f", "M1.6x0.35-6g", "M1.6x0.35-6h"] {
+        assert!(limits(name).is_ok(), "{name}");
+    }
+    for name in ["M3x0.45-6e", "M1.6x0.35-6e", "M1.4x0.3-6f"] {
+        assert!(limits(name).is_err_and(|error| error.code() == Code::OutOfRange), "{name}");
+    }
+    for (size, series) in [
+        ("2 7/16-16", "UNS"),
+        ("2 3/8-16", "UN"),
+        ("1 15/16-16", "UN"),
+        ("1\"-32", "UN"),
+        ("1 1/8-32", "UNS"),
+        ("1 1/2-28", "UN"),
+        ("1 5/8-28", "UNS"),
+        ("3 1/8-20", "UNS"),
+    ] {
+        assert_eq!(Thread::read(size).unwrap().series().map(Series::name), Some(series), "{size}");
+    }
+}
