@@ -7,8 +7,8 @@ mod standards;
 mod tests;
 mod trial;
 
-pub(crate) use allowance::has_double_rule;
 pub use allowance::{Allowance, BUBBLE_ADDED_MM, DOUBLE_ADDED_MM, FlareForm, Stretch, Way, allowances};
+pub(crate) use allowance::{has_double_rule, spare};
 pub use sealing::{HoseEnd, SealedBy, Washers, washers};
 pub use standards::{
     FlareSize, HEXAGONS, Hexagon, STANDARDS, Standard, USUAL_THREADS, UsualThread, flare_size,

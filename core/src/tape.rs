@@ -9,7 +9,7 @@ use crate::bend::{arc_mm, gain_mm, tangent_mm};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
-use crate::flare::{DOUBLE_ADDED_MM, Flare};
+use crate::flare::{self, Flare};
 use crate::plan::Term;
 use crate::problem::{Assumption, Ledger, Part, Problem, Value};
 use crate::source::{Checked, Source};
@@ -250,31 +250,12 @@ impl TapeLength {
     }
 }
 
-/// Tube that one flare takes, shortening and spare together, as a plan takes it: a test piece wins; a double flare has at
-/// least what the trade leaves for it, and that where nobody measured.
+/// Tube that one flare takes, shortening and spare together, as a plan takes it.
 fn flare_mm(flare: Flare, bench: Option<&Bench>, ledger: &mut Ledger) -> Result<f64, Error> {
     let tool = bench.and_then(|b| b.flare_tool(flare));
-    let net = tool.and_then(|t| t.net_shortening()).map(to_mm);
-    let spare = tool.and_then(|t| t.cut_spare()).map(to_mm);
-    let is_double = flare == Flare::Double45;
-    if let Some(net) = net {
-        let usual = if is_double { (DOUBLE_ADDED_MM - net).max(0.0) } else { 0.0 };
-        if spare.is_none() {
-            ledger.assume(
-                &format!("spare for one {} flare beyond its shortening", flare.name()),
-                Value::Length(mm(usual)),
-                Source::common_practice(),
-            );
-        }
-        return Ok(net + spare.unwrap_or(usual));
-    }
-    if is_double {
-        ledger.assume(
-            "tube for one double-45 flare, shortening and spare together",
-            Value::Length(mm(DOUBLE_ADDED_MM)),
-            Source::common_practice(),
-        );
-        return Ok(DOUBLE_ADDED_MM + spare.unwrap_or(0.0));
+    let (net, stated) = (tool.and_then(|t| t.net_shortening()), tool.and_then(|t| t.cut_spare()));
+    if let Some(spare) = flare::spare(flare, net, stated, ledger) {
+        return Ok(to_mm(net.unwrap_or(mm(0.0)) + spare));
     }
     let code = if tool.is_some() { Code::FlareNetUnknown } else { Code::FlareToolMissing };
     Err(Error::field(

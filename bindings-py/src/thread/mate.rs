@@ -92,7 +92,7 @@ impl Mating {
         self.0.share_worst().value
     }
 
-    /// The best overlap as a share of the female's full height.
+    /// The best overlap as a share of the female's full height; 0 where nothing starts.
     #[getter]
     fn share_best(&self) -> f64 {
         self.0.share_best().value

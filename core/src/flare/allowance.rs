@@ -10,7 +10,7 @@ use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
 use crate::math::{cos, sin, sqrt};
-use crate::problem::{Part, Problem, Value};
+use crate::problem::{Ledger, Part, Problem, Value};
 use crate::source::{Checked, Source};
 use crate::tube::with_bore;
 use crate::units::{Length, mm, to_mm};
@@ -250,6 +250,39 @@ const RULE_WALL_MM: f64 = 1.1;
 /// Tube added for a double flare on 3/16 in tube, shortening and spare together: common practice, no source. It is above
 /// every stick-out and shortening that the geometry gives for that tube with walls up to 1.1 mm.
 pub const DOUBLE_ADDED_MM: f64 = 5.0;
+
+/// What a cut gets for one flare beyond its measured shortening: what the user states, or for a double flare what the 5 mm
+/// leave; both together where a double flare was not measured. None where nothing is known. What is assumed is entered.
+pub(crate) fn spare(
+    flare: Flare,
+    net: Option<Length>,
+    stated: Option<Length>,
+    ledger: &mut Ledger,
+) -> Option<Length> {
+    let is_double = flare == Flare::Double45;
+    match (net, stated) {
+        (Some(_), Some(stated)) => Some(stated),
+        (Some(net), None) => {
+            let spare = mm(if is_double { (DOUBLE_ADDED_MM - to_mm(net)).max(0.0) } else { 0.0 });
+            ledger.assume(
+                &format!("spare for one {} flare beyond its shortening", flare.name()),
+                Value::Length(spare),
+                Source::common_practice(),
+            );
+            Some(spare)
+        }
+        (None, stated) if is_double => {
+            let usual = mm(DOUBLE_ADDED_MM);
+            ledger.assume(
+                "tube for one double-45 flare, shortening and spare together",
+                Value::Length(usual),
+                Source::common_practice(),
+            );
+            Some(usual + stated.unwrap_or(mm(0.0)))
+        }
+        (None, _) => None,
+    }
+}
 
 /// Whether the 5 mm for a double flare are a rule for this tube.
 pub(crate) fn has_double_rule(od: Length, wall: Length) -> bool {

@@ -2,10 +2,9 @@
 
 use crate::bench::Bench;
 use crate::code::Code;
-use crate::flare::{DOUBLE_ADDED_MM, Flare, has_double_rule};
+use crate::flare;
 use crate::line::Line;
 use crate::problem::{Ledger, Part, Problem, Side, Value};
-use crate::source::Source;
 use crate::units::{Length, mm, to_mm};
 
 /// One term of the cut length.
@@ -42,55 +41,32 @@ impl FlareUse {
         problems: &mut Vec<Problem>,
         ledger: &mut Ledger,
     ) -> FlareUse {
-        let flare = line.end(side).flare;
-        let Some(tool) = bench.flare_tool(flare) else {
+        let form = line.end(side).flare;
+        let Some(tool) = bench.flare_tool(form) else {
             problems
-                .push(Problem::new(Code::FlareToolMissing, Part::End(side)).got(Value::text(flare.name())));
+                .push(Problem::new(Code::FlareToolMissing, Part::End(side)).got(Value::text(form.name())));
             return FlareUse { net: None, spare: None };
         };
-        let usual = mm(DOUBLE_ADDED_MM);
-        let is_double = flare == Flare::Double45;
-        let spare = match (tool.net_shortening(), tool.cut_spare()) {
-            (Some(_), Some(spare)) => Some(spare),
-            (Some(net), None) => {
-                let spare = mm(if is_double { (to_mm(usual) - to_mm(net)).max(0.0) } else { 0.0 });
-                ledger.assume(
-                    &format!("spare for one {} flare beyond its shortening", flare.name()),
-                    Value::Length(spare),
-                    Source::common_practice(),
-                );
-                Some(spare)
-            }
-            (None, spare) if is_double => {
-                ledger.assume(
-                    "tube for one double-45 flare, shortening and spare together",
-                    Value::Length(usual),
-                    Source::common_practice(),
-                );
+        let spare = flare::spare(form, tool.net_shortening(), tool.cut_spare(), ledger);
+        let need = Value::text("the shortening of a test piece");
+        match (tool.net_shortening(), spare) {
+            (Some(_), _) => {}
+            (None, Some(_)) => {
                 let used = "no test piece of this flare: 5 mm is used for shortening and spare together";
-                let why = if has_double_rule(line.tube().od(), line.tube().wall()) {
+                let why = if flare::has_double_rule(line.tube().od(), line.tube().wall()) {
                     used.to_owned()
                 } else {
                     format!(
                         "{used}, which is known for 3/16 in tube with a wall up to 1.1 mm and can be short on this one"
                     )
                 };
-                problems.push(
-                    Problem::new(Code::FlareNetAssumed, Part::End(side))
-                        .need(Value::text("the shortening of a test piece"))
-                        .why(&why),
-                );
-                Some(usual + spare.unwrap_or(mm(0.0)))
+                problems.push(Problem::new(Code::FlareNetAssumed, Part::End(side)).need(need).why(&why));
             }
-            (None, _) => {
-                problems.push(
-                    Problem::new(Code::FlareNetUnknown, Part::End(side))
-                        .got(Value::text(flare.name()))
-                        .need(Value::text("the shortening of a test piece")),
-                );
-                None
+            (None, None) => {
+                let problem = Problem::new(Code::FlareNetUnknown, Part::End(side));
+                problems.push(problem.got(Value::text(form.name())).need(need));
             }
-        };
+        }
         FlareUse { net: tool.net_shortening(), spare }
     }
 }
