@@ -116,6 +116,11 @@ FINE = (
 BY_DIAMETER = {tuple(map(int, size.split(":"))) for size in f"{COARSE} {FINE}".split()}
 # Twice the threads per inch of constant-pitch series that go by the diameter, and where each begins.
 BY_DIAMETER_FROM = {8: 2_500_000, 12: 1_375_000, 16: 1_000_000}
+# Where the printed tables depart from the rules: allowance; pitch diameter away from basic of 2A and of 2B; minor diameters.
+ALLOWANCES = {(625_000, 22): 0.0016}
+PITCH_2A = {(937_500, 24): 0.8760, (2_375_000, 40): 2.3359}
+PITCH_2B = {(937_500, 24): 0.8908, (937_500, 32): 0.9034}
+MINORS = {(190_000, 48): (0.145, 0.156), (1_750_000, 10): (1.534, 1.568)}
 QUARTER = 250_000
 NUMBER_SIX = 138_000
 
@@ -136,15 +141,20 @@ def unified_external(uin, halves):
     root = cbrt(p)
     p_two_thirds = root * root
     two_a = tolerance_base(d, p, uin, halves, p_two_thirds)
-    allowance = floor(0.3 * two_a * 1e4 + 0.5) / 1e4
+    allowance = ALLOWANCES.get((uin, halves))
+    if allowance is None:
+        allowance = floor(0.3 * two_a * 1e4 + 0.5) / 1e4
     basic = floor((d - floor(649519.05 * p + 0.5) / 1e6) * 1e4 + 0.5) / 1e4
     major = floor((d - allowance) * 1e4 + 0.5) / 1e4
     pitch = floor((basic - allowance) * 1e4 + 0.5) / 1e4
     tolerance = floor(600 * p_two_thirds + 0.5) / 1e4
+    least = PITCH_2A.get((uin, halves))
+    if least is None:
+        least = floor((pitch - two_a) * 1e4 + 0.5) / 1e4
     return (
         floor((major - tolerance) * 1e4 + 0.5) / 1e4 * 25.4,
         major * 25.4,
-        floor((pitch - two_a) * 1e4 + 0.5) / 1e4 * 25.4,
+        least * 25.4,
         pitch * 25.4,
         None,
         floor((major - floor(1082531.75 * p + 0.5) / 1e6) * 1e4 + 0.5) / 1e4 * 25.4,
@@ -169,16 +179,17 @@ def unified_internal(uin, halves):
             small = 0.05 * p_two_thirds + 0.03 * p / (uin / 1e6) - 0.002
             tolerance = max(min(small, 0.394 * p), tolerance)
     tolerance = floor(tolerance * 1e4 + 0.5) / 1e4
-    most = floor((minor + tolerance) * 1e4 + 0.5) / 1e4
-    if uin < NUMBER_SIX:
-        least = floor(minor * 1e4 + 0.5) / 1e4
-    else:
-        least, most = floor(minor * 1e3 + 0.5) / 1e3, floor(most * 1e3 + 0.5) / 1e3
+    places = 1e4 if uin < NUMBER_SIX else 1e3
+    least, most = floor(minor * places + 0.5) / places, floor((minor + tolerance) * places + 0.5) / places
+    least, most = MINORS.get((uin, halves), (least, most))
+    widest = PITCH_2B.get((uin, halves))
+    if widest is None:
+        widest = floor((basic + floor(1.3 * two_a * 1e6 + 0.5) / 1e6) * 1e4 + 0.5) / 1e4
     return (
         d * 25.4,
         None,
         basic * 25.4,
-        floor((basic + floor(1.3 * two_a * 1e6 + 0.5) / 1e6) * 1e4 + 0.5) / 1e4 * 25.4,
+        widest * 25.4,
         least * 25.4,
         most * 25.4,
         None,

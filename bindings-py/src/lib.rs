@@ -58,7 +58,9 @@ mod _native {
         seats_of_thread, usual_threads, washers,
     };
     #[pymodule_export]
-    use crate::hydraulics::{FilledTube, Fluid, Hold, Span, handbook_spacings};
+    use crate::hydraulics::span::{Span, handbook_spacings};
+    #[pymodule_export]
+    use crate::hydraulics::{FilledTube, Fluid, Hold};
     #[pymodule_export]
     use crate::line::{ClampMargin, Draft, End, Field, Line, LineDraft, Nut, Port};
     #[pymodule_export]

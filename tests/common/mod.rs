@@ -15,6 +15,7 @@ pub mod run_flare;
 pub mod sample;
 pub mod source;
 pub mod springback;
+pub mod springback_input;
 pub mod threads;
 pub mod wall;
 

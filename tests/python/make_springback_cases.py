@@ -17,10 +17,10 @@ import numpy as np
 from make_springback_reference import DIGITS, moment
 from mpmath import mp, mpf
 from scipy import stats
+from write_cases import case, refused
 
 CASES = Path(__file__).resolve().parent.parent / "cases"
 THEORY = Path(__file__).resolve().parent.parent / "tables" / "bending" / "springback_theory.csv"
-UNITS = ("nmm", "mm", "deg")
 STEEL = {"od": "3/16 in", "wall": "0.028 in"}
 MM = {"3/16 in": 4.7625, "0.028 in": 0.7112, "1/4 in": 6.35, "0.035 in": 0.889}
 
@@ -32,47 +32,6 @@ def plain(text):
     number, unit = text.split(" ")
     return float(number) * (1000 if unit in ("GPa", "m") else 1)
 
-
-def value(item):
-    if isinstance(item, dict):
-        return f"{{ {table(item)} }}"
-    if isinstance(item, (list, tuple)):
-        return f"[{', '.join(map(value, item))}]"
-    if isinstance(item, bool):
-        return str(item).lower()
-    if isinstance(item, (str, int)):
-        return f'"{item}"' if isinstance(item, str) else repr(item)
-    return repr(float(f"{float(item):.14g}"))
-
-
-def table(items):
-    return ", ".join(f"{key} = {value(item)}" for key, item in items.items())
-
-
-def case(operation, accept, expect, origin, near=1e-9):
-    """A case; `near` is the tolerance of every figure, as a share of it above 1 and as it is below."""
-
-    def tolerance(key, item):
-        unit = next((unit for unit in UNITS if key.endswith(f"_{unit}")), "1")
-        figures = [abs(float(x)) for x in (item if isinstance(item, list) else [item])]
-        return f"{near * max([1.0, *figures]):.1g} {unit}"
-
-    def is_figure(item):
-        items = item if isinstance(item, list) else [item]
-        return any(not isinstance(x, str) for x in items)
-
-    lines = ["", "[[case]]", f'operation = "{operation}"', f"accept = {value(accept)}", f"expect = {value(expect)}"]
-    given = {key: tolerance(key, item) for key, item in expect.items() if is_figure(item)}
-    if given:
-        lines.append(f"tolerance = {value(given)}")
-    return "\n".join([*lines, f'origin = "{origin}"', ""])
-
-
-def refused(operation, accept, code, origin):
-    return case(operation, accept, {"error": code}, origin)
-
-
-# Mechanics ---------------------------------------------------------------------------------------------------------
 
 QUADRATURE = "quadrature with 30 digits; the rest follows from the moment"
 
