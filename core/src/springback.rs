@@ -1,4 +1,12 @@
-//! Springback from trial bends: how much further a bend must be taken so that the wanted angle remains.
+//! Springback: how much further a bend must be taken so that the wanted angle remains. From trial bends, from mechanics
+//! where there are none yet, and from both.
+//!
+//! Whatever it rests on, it is an estimate. [`Mechanics`] reckons with a tube that stays round, with plane sections and the
+//! neutral axis in the middle, from data of the metal alone. It leaves out that the section flattens, that the elastic modulus
+//! falls with plastic strain, that metal creeps, and friction in the tool; how much each of these does to brake tube was not
+//! measured here. It has been compared with quadrature, not with bends: no experiment was found that gives the angles of round
+//! tube together with the data of its metal, so no validation by experiment is claimed. [`TrialFit`] has in it whatever the
+//! trial bends did, and holds for that tube on that former, near the angles of the trials.
 
 mod advice;
 mod calibration;
@@ -50,6 +58,18 @@ impl Trial {
         let text = format!("set {}, got {}", angle_text(set), angle_text(got));
         Err(unusable(&text, "a bend that springs back a little; were set and got exchanged?"))
     }
+}
+
+/// Smallest and largest set angle in degrees.
+fn span(trials: &[Trial]) -> Option<(f64, f64)> {
+    let sets = || trials.iter().map(|t| to_deg(t.set));
+    let low = sets().reduce(f64::min)?;
+    Some((low, sets().fold(low, f64::max)))
+}
+
+/// Whether there are trials, but all at one angle.
+fn is_one_angle(trials: &[Trial]) -> bool {
+    span(trials).is_some_and(|(low, high)| high - low < SPREAD_DEG)
 }
 
 /// The error of trials that nothing can be told from.
@@ -164,6 +184,20 @@ impl Springback {
     /// 2 degrees (named where there are five or more), and for sets that no springback explains;
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
     pub fn from_trials(trials: &[Trial]) -> Result<Springback, Error> {
+        let (constant, proportional) = Springback::line_of(trials)?;
+        let line = Springback::new(deg(constant), ratio(proportional)).map_err(|error| {
+            let text = format!(
+                "constant {constant:.2} deg, proportional {proportional:.4}: {}",
+                error.problem().why
+            );
+            unusable(&text, "larger bends that spring back more than smaller ones: measure the trials again")
+        })?;
+        Ok(Springback { trials: trials.to_vec(), basis: Basis::Trials, ..line })
+    }
+
+    /// Constant part in degrees and proportional part of the line through trials that agree with each other, whether or not
+    /// it is a springback.
+    fn line_of(trials: &[Trial]) -> Result<(f64, f64), Error> {
         let count = match u32::try_from(trials.len()) {
             Ok(n) if n > 0 => f64::from(n),
             _ => return Err(unusable(&format!("{} trials", trials.len()), "at least one trial bend")),
@@ -173,9 +207,7 @@ impl Springback {
         let backs: Vec<f64> = trials.iter().map(|t| to_deg(t.set) - to_deg(t.got)).collect();
         let mean_set = sets.iter().sum::<f64>() / count;
         let mean_back = backs.iter().sum::<f64>() / count;
-        let low = sets.iter().copied().fold(f64::INFINITY, f64::min);
-        let high = sets.iter().copied().fold(0.0, f64::max);
-        let (constant, proportional) = if high - low < SPREAD_DEG {
+        let (constant, proportional) = if is_one_angle(trials) {
             (0.0, mean_back / mean_set)
         } else {
             let sxx: f64 = sets.iter().map(|x| (x - mean_set) * (x - mean_set)).sum();
@@ -201,14 +233,7 @@ impl Springback {
                 "trials within 2 deg of one line: measure them again, and take out the one that was misread",
             ));
         }
-        let line = Springback::new(deg(constant), ratio(proportional)).map_err(|error| {
-            let text = format!(
-                "constant {constant:.2} deg, proportional {proportional:.4}: {}",
-                error.problem().why
-            );
-            unusable(&text, "larger bends that spring back more than smaller ones: measure the trials again")
-        })?;
-        Ok(Springback { trials: trials.to_vec(), basis: Basis::Trials, ..line })
+        Ok((constant, proportional))
     }
 
     /// The part that does not depend on the angle.
@@ -271,7 +296,7 @@ impl Springback {
     /// Whether it rests on trials at one angle only.
     #[must_use]
     pub fn is_weak(&self) -> bool {
-        self.span().is_some_and(|(low, high)| high - low < SPREAD_DEG)
+        is_one_angle(&self.trials)
     }
 
     /// Whether a setting lies outside the angles of the trials.
@@ -281,8 +306,6 @@ impl Springback {
     }
 
     fn span(&self) -> Option<(f64, f64)> {
-        let sets = || self.trials.iter().map(|t| to_deg(t.set));
-        let low = sets().reduce(f64::min)?;
-        Some((low, sets().fold(low, f64::max)))
+        span(&self.trials)
     }
 }

@@ -206,6 +206,41 @@ fn blended_intervals_cover_on_average_over_their_prior() -> Outcome {
     Ok(())
 }
 
+/// A tube that springs back little, read to half a degree by hand: some honest sets of trials give a line that falls with
+/// the angle. It is a fit as any other and its intervals keep their promise; only a springback for a bench it is not.
+#[test]
+fn trials_of_a_soft_tube_are_a_fit_whatever_their_line() -> Outcome {
+    const RUNS: u64 = 20_000;
+    let (a, b, sigma) = (1.5, 0.0078, 0.4);
+    let right = (60.0 + a) / (1.0 - b);
+    for sets in [&[30.0, 60.0, 90.0][..], &[30.0, 45.0, 60.0, 75.0, 90.0]] {
+        let (mut covered, mut falling) = ([0_u32; 3], 0_u32);
+        for run in 0..RUNS {
+            let gots: Vec<f64> = (run * 16..)
+                .zip(sets)
+                .map(|(i, set)| set - (a + b * set + sigma * normal(i)).max(0.0))
+                .collect();
+            let fit = TrialFit::new(&trials(sets, &gots))?;
+            let constant = fit.constant_interval(0.95)?.ok_or("constant")?;
+            let slope = fit.proportional_interval(0.95)?.ok_or("slope")?.map(|share| share.value);
+            covered[0] += u32::from(holds(constant, a));
+            covered[1] += u32::from((slope[0]..=slope[1]).contains(&b));
+            let setting = fit.setting_interval(deg(60.0), 0.95)?;
+            covered[2] += u32::from(setting.is_none_or(|interval| holds(interval, right)));
+            if let Err(error) = fit.springback() {
+                assert_eq!(error.code().name(), "OUT_OF_RANGE");
+                falling += 1;
+            }
+        }
+        #[expect(clippy::cast_precision_loss, reason = "small counts")]
+        let shares = covered.map(|count| f64::from(count) / RUNS as f64);
+        println!("{} bends: {shares:?}, {falling} falling lines of {RUNS}", sets.len());
+        assert!(falling > 1_000, "{falling}");
+        assert!(shares.iter().all(|share| (share - 0.95).abs() <= 0.01), "{} bends: {shares:?}", sets.len());
+    }
+    Ok(())
+}
+
 #[test]
 fn trials_outweigh_the_prior_as_they_grow() -> Outcome {
     let prior = Prior {

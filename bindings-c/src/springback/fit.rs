@@ -261,12 +261,13 @@ pub extern "C" fn lw_trial_fit_degrees_of_freedom(
     call(|| put(degrees_of_freedom, "degrees_of_freedom", given(fit, "fit")?.0.degrees_of_freedom()))
 }
 
-/// The fewest further bends, from angles that can be tried, after which the setting of every wanted angle is known to
-/// half_width at a chance; at most twelve. Fills `angles` with the angles to set, in rising order; none where nothing more
-/// is needed. `reaches` is the half width then, and is_enough is 1 where that is what was asked for.
+/// The fewest further bends, from angles that can be tried, after which the interval of every wanted angle's setting reaches
+/// no further than half_width either way at a chance, if line and scatter stay as they are; at most twelve. Fills `angles`
+/// with the angles to set, in rising order; none where nothing more is needed. `reaches` is how far the farthest interval
+/// then reaches, and is_enough is 1 where that is what was asked for.
 ///
 /// Errors: LW_NOT_KNOWN for two trials without a prior, LW_FIELD_MISSING for an empty list, LW_NOT_A_NUMBER,
-/// LW_OUT_OF_RANGE, LW_SPACE_TOO_SMALL.
+/// LW_OUT_OF_RANGE, also for a candidate of 0 degrees, LW_SPACE_TOO_SMALL.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_trial_fit_advice(
     fit: Option<&lw_trial_fit>,

@@ -11,11 +11,13 @@ use linewright::springback::{Hardening, HeldBend, MaterialScatter, Mechanics};
 use linewright::units::{ratio, to_n_mm};
 use std::mem::MaybeUninit;
 
-/// A tube of known material data, to be bent.
+/// A tube of known material data, to be bent: an estimate of its springback for the time before there are trial bends. It
+/// leaves out that the section flattens, that the modulus falls with strain, creep, and friction in the tool, and has not been
+/// compared with bends: no validation by experiment is claimed.
 #[derive(Debug)]
 pub struct lw_mechanics(pub(crate) Mechanics);
 
-/// A tube held at a radius.
+/// A tube held at a radius, and what it would do when let go. An estimate, see lw_mechanics.
 #[derive(Debug)]
 pub struct lw_held_bend(HeldBend);
 
@@ -119,7 +121,7 @@ pub extern "C" fn lw_mechanics_bend(
 }
 
 /// Least and most setting for a wanted angle while the strength and the modulus of the material are off by shares of
-/// their value, either way.
+/// their value, either way. What the model leaves out is not in it.
 ///
 /// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
 #[unsafe(no_mangle)]

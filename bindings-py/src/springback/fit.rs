@@ -101,7 +101,7 @@ impl Prior {
 
 /// The line through trial bends with its uncertainty: springback = constant + proportional x set, each bend off by a normal
 /// error of the same unknown size. Without a prior it needs two trials at clearly different angles, and says how sure it is
-/// from three on.
+/// from three on. An estimate: it holds for one tube on one former, near the angles of its trials.
 ///
 /// Raises `InputError` (TRIALS_UNUSABLE, OUT_OF_RANGE), `QuantityError`.
 ///
@@ -154,7 +154,8 @@ impl TrialFit {
 
     /// The springback, for a bench.
     ///
-    /// Raises `InputError` (OUT_OF_RANGE) where the line is no springback.
+    /// Raises `InputError` (OUT_OF_RANGE) where the line is no springback, such as one that falls with the angle: more trials,
+    /// or a prior, make one of it.
     ///
     /// >>> import linewright as lw
     /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])
@@ -271,11 +272,11 @@ impl TrialFit {
         self.0.degrees_of_freedom()
     }
 
-    /// The fewest further bends, from angles that can be tried, after which the setting of every wanted angle is known to
-    /// `half_width` at a chance; at most twelve.
+    /// The fewest further bends, from angles that can be tried, after which the interval of every wanted angle's setting
+    /// reaches no further than `half_width` either way at a chance, if line and scatter stay as they are; at most twelve.
     ///
-    /// Raises `InputError` (NOT_KNOWN for two trials without a prior, FIELD_MISSING for an empty list, OUT_OF_RANGE),
-    /// `QuantityError`.
+    /// Raises `InputError` (NOT_KNOWN for two trials without a prior, FIELD_MISSING for an empty list, OUT_OF_RANGE, also for a
+    /// candidate of 0 degrees), `QuantityError`.
     ///
     /// >>> import linewright as lw
     /// >>> fit = lw.TrialFit([("30 deg", "28.6 deg"), ("60 deg", "58.2 deg"), ("90 deg", "87.4 deg")])

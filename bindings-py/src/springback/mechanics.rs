@@ -13,7 +13,9 @@ use linewright::{Code, Error, Part, Problem, Value};
 use pyo3::prelude::*;
 use pyo3::types::PyType;
 
-/// A tube of known material data, to be bent. Its wall either yields at `yield_strength`, with a slope beyond it where
+/// A tube of known material data, to be bent: an estimate of its springback for the time before there are trial bends. It
+/// leaves out that the section flattens, that the modulus falls with strain, creep, and friction in the tool, and has not been
+/// compared with bends: no validation by experiment is claimed. Its wall either yields at `yield_strength`, with a slope beyond it where
 /// `tangent_modulus` is given, or hardens by a power law of `strength_coefficient` and `hardening_exponent`.
 ///
 /// Raises `InputError` (FIELD_MISSING or FIELDS_CONFLICT where these do not make one law, OUT_OF_RANGE), `QuantityError`
@@ -179,7 +181,8 @@ impl Mechanics {
         Ok(HeldBend { bend, of: self.clone() })
     }
 
-    /// Least and most setting for a wanted angle while the strength and the modulus are off by shares of their value.
+    /// Least and most setting for a wanted angle while the strength and the modulus are off by shares of their value. What the
+    /// model leaves out is not in it.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError`.
     ///
@@ -242,7 +245,7 @@ impl Mechanics {
     }
 }
 
-/// A tube held at a radius; comes from `Mechanics.bend`. An estimate.
+/// A tube held at a radius, and what it would do when let go; comes from `Mechanics.bend`. An estimate.
 ///
 /// >>> import linewright as lw
 /// >>> bent = lw.Mechanics("6 mm", wall="1 mm", modulus="205 GPa", yield_strength="240 MPa").bend("18 mm")

@@ -1,7 +1,7 @@
 //! What trial bends say about springback, with intervals: least squares, and least squares on top of a prior.
 
 use super::line::{Line, inverse};
-use super::{Basis, Springback, Trial};
+use super::{Basis, Springback, Trial, is_one_angle};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
@@ -90,13 +90,16 @@ fn sums(points: &[(f64, f64)]) -> [f64; 5] {
 }
 
 impl TrialFit {
-    /// The line through at least two trials at clearly different angles.
+    /// The line through at least two trials at clearly different angles. Trials of a tube that springs back little may give a
+    /// line that falls with the angle, by chance alone: it is a fit with its intervals all the same, and only
+    /// [`TrialFit::springback`] refuses it.
     ///
     /// # Errors
-    /// As [`Springback::from_trials`]; `TRIALS_UNUSABLE` also for trials at one angle only.
+    /// As [`Springback::from_trials`], but not for what the line comes out as; `TRIALS_UNUSABLE` also for trials at one angle
+    /// only.
     pub fn new(trials: &[Trial]) -> Result<TrialFit, Error> {
-        let line = Springback::from_trials(trials)?;
-        if line.is_weak() {
+        Springback::line_of(trials)?;
+        if is_one_angle(trials) {
             return Err(Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
                 .got(Value::text("trials at one angle"))
                 .need(Value::text("trials at two clearly different angles, or a prior"))
@@ -152,7 +155,7 @@ impl TrialFit {
     /// The springback, for a bench.
     ///
     /// # Errors
-    /// `OUT_OF_RANGE` where the line is no springback.
+    /// `OUT_OF_RANGE` where the line is no springback: more trials, or a prior, make one of it.
     pub fn springback(&self) -> Result<Springback, Error> {
         let line = Springback::new(deg(self.line.constant), ratio(self.line.slope))?;
         let basis = match (&self.prior, self.trials.is_empty()) {

@@ -7,9 +7,9 @@
 //! moment falls to zero along the arm of the tool the straight there springs back too, which adds M d / (2 E I) to every
 //! bend, whatever its angle.
 //!
-//! Left out: flattening of the section, the fall of the modulus with strain, creep, friction in the tool. The scatter of the
-//! material's own data is larger than all of these together, as far as is known; no experiment on such tube was found that
-//! gives angles with the material's data, so no validation is claimed.
+//! Left out: flattening of the section, the fall of the modulus with strain, creep, friction in the tool; see the module
+//! above. A neutral axis moved by true strain changes the moment of a 3/16 in tube on three diameters by 0.08 % (computed),
+//! and the scatter of the metal's own data far more.
 
 use super::kernel::{self, Held, disc_inertia};
 use super::{Basis, Prior, Springback};
@@ -48,7 +48,12 @@ pub enum Hardening {
     },
 }
 
-/// A tube of known material data, to be bent.
+/// A tube of known material data, to be bent: an estimate of its springback for the time before there are trial bends.
+///
+/// Left out are flattening of the section, the fall of the modulus with strain, creep and friction in the tool, and it has not
+/// been compared with bends. The moment is in closed form without hardening or with a straight line of it, and with a power law
+/// by a series and a quadrature of 24 points; either is within 1e-10 of a quadrature with 30 digits, and the share that springs
+/// back within 1e-12.
 ///
 /// ```
 /// use linewright::springback::{Hardening, Mechanics};
@@ -76,7 +81,7 @@ enum Law {
     Power { coefficient_mpa: f64, exponent: f64 },
 }
 
-/// A tube held at a radius.
+/// A tube held at a radius, and what it would do when let go: an estimate, see [`Mechanics`].
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HeldBend {
     radius_mm: f64,
@@ -259,7 +264,8 @@ impl Mechanics {
     }
 
     /// Least and most setting for a wanted angle while strength and modulus scatter: weakest and stiffest material, then
-    /// strongest and softest. A harder wall always springs back more and a stiffer one less, so the corners are enough.
+    /// strongest and softest. A harder wall always springs back more and a stiffer one less, so the corners are enough. What
+    /// the model leaves out is not in this interval.
     ///
     /// # Errors
     /// As [`Mechanics::bend`] and [`HeldBend::springback`]; `OUT_OF_RANGE` for a negative share or one above 0.8, and for
