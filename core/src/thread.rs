@@ -25,6 +25,7 @@ mod print;
 mod profile;
 mod read;
 mod separate;
+mod spelling;
 mod strength;
 #[cfg(test)]
 mod tests;

@@ -22,8 +22,11 @@ pub(super) fn parts_of_inch(text: &str, base: u32) -> Option<u32> {
     (fits && whole + top > 0).then(|| whole * base + top * (base / bottom))
 }
 
-/// Twice a number of threads per inch from 4 to 80, which may end in a half: `4.5` is 9.
+/// Twice a number of threads per inch from 4 to 80, which may end in a half: `4.5` and `4 1/2` are 9.
 pub(super) fn halves(count: &str) -> Option<u32> {
+    if let Some(whole) = count.strip_suffix(" 1/2") {
+        return halves(&format!("{whole}.5"));
+    }
     let (whole, half) = match count.split_once('.') {
         Some((whole, "5" | "50")) => (whole, 1),
         Some((whole, "0" | "00")) => (whole, 0),

@@ -112,6 +112,15 @@ impl Thread {
             )
         };
         let (spans, checked) = match (self.family(), class) {
+            (Family::Metric, Some(usual)) if self.class.is_none() && !metric::has_class(self, usual) => {
+                // It can only be an inside one: the usual grade outside, 6, is there for every pitch.
+                let closer = Class::Metric { pitch: metric::CLOSEST_INSIDE, crest: metric::CLOSEST_INSIDE };
+                let need = format!(
+                    "a class with a closer grade, such as {}: for so fine a pitch ISO 965-1 has no {usual}, the usual one",
+                    Thread { class: Some(closer), ..*self },
+                );
+                return Err(Error::field(Code::FieldMissing, "class", Value::Nothing, Value::text(need)));
+            }
             (Family::Metric, Some(class)) if !metric::has_class(self, class) => {
                 let need = Value::text(
                     "a closer grade, or position g or h: ISO 965-1 has no such class for so fine a pitch",

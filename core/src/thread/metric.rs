@@ -181,6 +181,9 @@ fn minor_tolerance(grade: u8, pitch_um: u32) -> i32 {
     six.plus(4 * (isize::from(grade) - 6)).um()
 }
 
+/// 4H, the one class inside that every pitch has.
+pub(super) const CLOSEST_INSIDE: Zone = Zone { grade: 4, position: Position::HInternal };
+
 /// Finest pitch in micrometers that the standard has a grade for (seen: the tables end there).
 fn finest_pitch(side: ThreadSide, pitch: u8, crest: u8) -> u32 {
     let internal = |grade: u8| match grade {

@@ -4,21 +4,10 @@ use super::class::{Class, METRIC_CLASSES};
 use super::engagement::EngagementGroup;
 use super::inches::{halves, parts_of_inch, unified_size, whole_size};
 use super::unified::Series;
-use super::{Family, Hand, Size, Thread, pipe};
+use super::{Family, Size, Thread, pipe, spelling};
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
-
-/// Fractions that keyboards and documents have a sign for. A whole number may stand right before one.
-const FRACTIONS: [(char, &str); 7] = [
-    ('\u{bc}', " 1/4"),
-    ('\u{bd}', " 1/2"),
-    ('\u{be}', " 3/4"),
-    ('\u{215b}', " 1/8"),
-    ('\u{215c}', " 3/8"),
-    ('\u{215d}', " 5/8"),
-    ('\u{215e}', " 7/8"),
-];
 
 /// Largest diameter of ISO 965-1, in micrometers.
 const LARGEST_UM: u32 = 355_000;
@@ -46,25 +35,7 @@ impl Thread {
     /// # Ok::<(), linewright::Error>(())
     /// ```
     pub fn read(text: &str) -> Result<Thread, Error> {
-        let spelled: String = text
-            .chars()
-            .map(|c| match FRACTIONS.iter().find(|(sign, _)| *sign == c) {
-                Some((_, fraction)) => (*fraction).to_owned(),
-                None => c.to_string(),
-            })
-            .collect();
-        let plain: String = spelled
-            .chars()
-            .map(|c| match c {
-                '×' | '*' => 'x',
-                ',' => '.',
-                '\u{2044}' | '\u{2215}' => '/',
-                '–' | '−' | '—' | '\u{2010}' | '\u{2011}' | '\u{2012}' => '-',
-                '\u{a0}' | '\u{202f}' | '\u{2009}' => ' ',
-                c => c,
-            })
-            .collect();
-        parse(plain.trim()).map_err(|(code, need)| {
+        parse(spelling::plain(text).trim()).map_err(|(code, need)| {
             Problem::new(code, Part::Field("thread".to_owned()))
                 .got(Value::text(text))
                 .need(Value::text(need))
@@ -82,18 +53,12 @@ impl Thread {
 }
 
 fn parse(plain: &str) -> Result<Thread, Wrong> {
-    let plain = &with_inch_sign(plain);
-    // An inch sign after the size says nothing where letters or a count follow it, but after a whole number.
-    let is_inch = plain.split_once(['"', '″']).is_some_and(|(size, _)| size.trim().parse::<u32>().is_ok());
-    let unquoted = plain.replace(['"', '″'], " ");
-    let is_named = unquoted.contains('-') || unquoted.trim().ends_with(|c: char| c.is_ascii_alphabetic());
-    let plain = if is_named { unquoted.trim() } else { plain };
-    let turned = class_before_hand(plain);
-    let (body, hand) = without_hand(turned.as_deref().unwrap_or(plain));
+    let (body, hand) = spelling::without_hand(plain);
+    let (body, is_inch) = spelling::without_inch(&body);
     // `MF10x1` is metric fine.
     let is_fine = |rest: &&str| rest.starts_with(|c: char| c.is_ascii_digit());
     let fine = body.strip_prefix("MF").map(str::trim_start).filter(is_fine).map(|rest| format!("M{rest}"));
-    let body = fine.as_deref().unwrap_or(body);
+    let body = fine.as_deref().unwrap_or(&body);
     let low = body.to_ascii_lowercase();
     let is_metric =
         low.strip_prefix('m').is_some_and(|rest| rest.trim_start().starts_with(|c: char| c.is_ascii_digit()));
@@ -107,19 +72,6 @@ fn parse(plain: &str) -> Result<Thread, Wrong> {
         return Err(no_thread(&low));
     };
     Ok(Thread { hand, ..thread })
-}
-
-/// `3/8 in - 24` with the sign for its inch, where a count or a series follows the word.
-fn with_inch_sign(plain: &str) -> String {
-    let low = plain.to_ascii_lowercase();
-    for word in [" inch", " in.", " in"] {
-        let Some(at) = low.find(word) else { continue };
-        let rest = low[at + word.len()..].trim_start();
-        if rest.starts_with(['-', 'x', 'u', 'g', 'r', 'n', 'b']) {
-            return format!("{}\" {}", &plain[..at], plain[at + word.len()..].trim_start());
-        }
-    }
-    plain.to_owned()
 }
 
 /// Why a text that is no designation is none.
@@ -157,40 +109,6 @@ fn bare_metric(tight: &str) -> Option<String> {
     (0.0 < pitch && 2.0 * pitch < diameter).then(|| format!("M{diameter}x{pitch}"))
 }
 
-/// Takes `LH`, `left hand`, `RH` off the end, wherever the standards put it.
-fn without_hand(text: &str) -> (&str, Hand) {
-    const MARKS: [(&str, Hand); 7] = [
-        ("left hand", Hand::Left),
-        ("left-hand", Hand::Left),
-        ("lh", Hand::Left),
-        ("left", Hand::Left),
-        ("right hand", Hand::Right),
-        ("right-hand", Hand::Right),
-        ("rh", Hand::Right),
-    ];
-    for (mark, hand) in MARKS {
-        let Some(at) = text.len().checked_sub(mark.len()) else { continue };
-        if text.is_char_boundary(at) && text[at..].eq_ignore_ascii_case(mark) {
-            let body = text[..at].trim_end_matches([' ', '-']);
-            // A letter before it would make it the end of another word.
-            if body.len() < at || !body.ends_with(|c: char| c.is_alphabetic()) {
-                return (body, hand);
-            }
-        }
-    }
-    (text, Hand::Right)
-}
-
-/// `7/16-20 UNF LH-2A` with its class before its hand: some put the class last.
-fn class_before_hand(text: &str) -> Option<String> {
-    let low = text.to_ascii_lowercase();
-    let at = low.find("lh-").or_else(|| low.find("lh "))?;
-    let (before, class) = (text.get(..at)?.trim_end_matches([' ', '-']), text.get(at + 3..)?.trim());
-    let is_class = class.len() <= 4 && class.starts_with(|c: char| c.is_ascii_digit());
-    let is_word = before.len() < at;
-    (is_class && is_word).then(|| format!("{before}-{class} LH"))
-}
-
 /// `M10x1`, then a class, then a group of engagement, set off by `-` or spaces.
 fn metric(text: &str) -> Result<Thread, Wrong> {
     const SHAPE: &str = "diameter and pitch, such as M10x1";
@@ -224,10 +142,23 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     let mut thread = Thread::of(Size::Metric { diameter_um, pitch_um });
     let rest = rest.trim_start();
     let rest = rest.strip_prefix("mm").unwrap_or(rest);
+    if rest.trim_start().starts_with(['x', 'X']) {
+        return wrong(
+            Code::Unreadable,
+            "diameter and pitch alone, such as M10x1: the length of a bolt is not its thread's",
+        );
+    }
     for word in rest.split(['-', ' ']).filter(|word| !word.is_empty()) {
         if let (Some(class), None) = (Class::metric(word), thread.class) {
             thread.class = Some(class);
         } else if let (Some(group), None) = (EngagementGroup::read(word), thread.engagement) {
+            // The standard puts a group after a class only, and an L that stands alone may be somebody's left hand.
+            if thread.class.is_none() {
+                return wrong(
+                    Code::ThreadAmbiguous,
+                    "a class before the group of engagement, such as M10x1-6g-L, or LH for left hand",
+                );
+            }
             thread.engagement = Some(group);
         } else if word.contains('/') {
             return wrong(Code::Unreadable, "one thread: a nut's or a port's, not the pair of classes");
@@ -332,19 +263,17 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
     let (numbers, words) = text.split_at(at);
     let numbers = numbers.trim().trim_end_matches('-').trim();
     // Only what looks like a designation is told what its words should be.
-    if !numbers.contains(['-', 'x', 'X']) && !series.iter().any(|word| low[at..].starts_with(word)) {
+    let is_named = series.iter().chain(&["tpi"]).any(|word| low[at..].starts_with(word));
+    if !numbers.contains(['-', 'x', 'X']) && !is_named {
         return Ok(None);
     }
-    let (series, class) = series_and_class(words)?;
     // A whole number before an x is the length of a bolt or the wall of a tube, no number size.
     let is_other = numbers.split_once(['x', 'X']).is_some_and(|(size, _)| size.trim().parse::<u32>().is_ok());
     if is_other {
         return Ok(None);
     }
-    let (size, count) = match numbers.rsplit_once(['-', 'x', 'X']) {
-        Some((size, count)) if !count.contains('/') => (size.trim(), Some(count.trim())),
-        _ => (numbers, None),
-    };
+    let (series, class) = series_and_class(words)?;
+    let (size, count) = size_and_count(numbers, is_named);
     let per_two_inch = match count.map(halves) {
         Some(None) => return Ok(None),
         Some(halves) => halves,
@@ -384,6 +313,21 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
     Ok(Some(Thread { class, ..Thread::of(Size::Unified { diameter_uin, per_two_inch }) }))
 }
 
+/// `3/8-24`, `3/8 x 24`, `2-4 1/2` in two; with a word after it also `3/8 24`.
+fn size_and_count(numbers: &str, is_named: bool) -> (&str, Option<&str>) {
+    let is_count = |count: &str| !count.trim_end_matches(" 1/2").contains('/');
+    let has_size = |size: &str| size.contains(|c: char| c.is_ascii_digit());
+    let dashed = numbers.rsplit_once(['-', 'x', 'X']).filter(|(_, count)| is_count(count));
+    let spaced = || {
+        let pair = numbers.rsplit_once(' ')?;
+        (is_named && has_size(pair.0) && !pair.1.contains('/') && !numbers.contains('-')).then_some(pair)
+    };
+    match dashed.or_else(spaced) {
+        Some((size, count)) => (size.trim_end(), Some(count.trim_start())),
+        None => (numbers, None),
+    }
+}
+
 /// Whether size and count are also those of a pipe thread, which is far larger than its name.
 fn is_pipe_size(diameter_uin: u32, per_two_inch: u32) -> bool {
     const IN_16TH: u32 = 62_500;
@@ -399,7 +343,12 @@ fn series_and_class(words: &str) -> Result<(Option<Series>, Option<Class>), Wron
     const NEED: &str =
         "a series (UNC, UNF, UNEF, UN, UNS) and a class (1A to 3A outside, 1B to 3B inside), or nothing";
     let (mut series, mut class) = (None, None);
-    for word in words.split(['-', ' ']).filter(|word| !word.is_empty()) {
+    // `UNF2A` is two words.
+    let words = words.split(['-', ' ']).flat_map(|word| {
+        let (series, class) = word.split_at(word.find(|c: char| c.is_ascii_digit()).unwrap_or(word.len()));
+        [series, class]
+    });
+    for word in words.filter(|word| !word.is_empty()) {
         if let (Some(read), None) = (Series::read(word), series) {
             series = Some(read);
         } else if let (Some(read), None) = (Class::unified(word), class) {

@@ -79,6 +79,26 @@ fn one_thread_has_one_spelling() {
         ("R1/8 inch", "R 1/8"),
         ("1/2-20 NF", "1/2-20 UNF"),
         ("7/16-20 UNF LH-2A", "7/16-20 UNF-2A-LH"),
+        ("3/8in-24", "3/8-24 UNF"),
+        ("3/8in UNF-2A", "3/8-24 UNF-2A"),
+        ("3/8 inch 24 tpi", "3/8-24 UNF"),
+        ("3/8 24 UNF", "3/8-24 UNF"),
+        ("3/8\" 24 tpi", "3/8-24 UNF"),
+        ("1 1/4 12 UNF", "1 1/4-12 UNF"),
+        ("1 inch 12 UNF", "1-12 UNF"),
+        ("No. 10 32 UNF", "No. 10-32 UNF"),
+        ("10 32 UNF", "No. 10-32 UNF"),
+        ("1/8in NPT", "1/8-27 NPT"),
+        ("3/8-24UNF2A", "3/8-24 UNF-2A"),
+        ("2-4 1/2 UNC", "2-4.5 UNC"),
+        ("2-4½ UNC-2B", "2-4.5 UNC-2B"),
+        ("2 1/4-4 1/2", "2 1/4-4.5 UNC"),
+        ("LH M10x1", "M10x1-LH"),
+        ("left hand 3/8-24 UNF", "3/8-24 UNF-LH"),
+        ("M10x1-LH-6g", "M10x1-6g-LH"),
+        ("3/8-24 lh unf", "3/8-24 UNF-LH"),
+        ("M10x1 6g right", "M10x1-6g"),
+        ("M10x1-6g-L", "M10x1-6g-L"),
     ] {
         let thread = Thread::read(typed).unwrap_or_else(|error| panic!("{typed}: {error}"));
         assert_eq!(thread.to_string(), printed, "{typed}");
@@ -118,6 +138,13 @@ fn what_names_no_thread_says_why() {
         ("M9999999x1", Code::Unreadable),
         ("10mm x 1.0mm", Code::ThreadAmbiguous),
         ("10x1", Code::ThreadAmbiguous),
+        ("10x1 mm", Code::ThreadAmbiguous),
+        ("M10x1L", Code::ThreadAmbiguous),
+        ("M10x1-L", Code::ThreadAmbiguous),
+        ("M10x1x20", Code::Unreadable),
+        ("M10x1-LH-RH", Code::Unreadable),
+        ("1-1 1/2 UN", Code::Unreadable),
+        ("10 in 24", Code::ThreadAmbiguous),
         ("SW 11", Code::HexNotThread),
         ("11mm A/F", Code::HexNotThread),
         ("9/16", Code::ThreadAmbiguous),
@@ -179,13 +206,29 @@ fn the_side_of_a_class_is_asked_for() {
     for (typed, side) in [
         ("M6x0.5-8H", ThreadSide::Internal),
         ("M10x0.25-9g8g", ThreadSide::External),
-        ("M5x0.2", ThreadSide::Internal),
+        ("M5x0.2-6H", ThreadSide::Internal),
     ] {
         assert_eq!(
             Thread::read(typed).unwrap().limits(side).unwrap_err().code(),
             Code::OutOfRange,
             "{typed}"
         );
+    }
+}
+
+/// Where the usual class has no such grade, it is not spoken of as if someone had asked for it.
+#[test]
+fn a_class_is_asked_for_where_the_usual_one_is_not_made() {
+    for typed in ["M1x0.2", "M5x0.2", "M1.4x0.2-LH"] {
+        let thread = Thread::read(typed).unwrap();
+        let error = thread.limits(ThreadSide::Internal).unwrap_err();
+        let problem = error.problem();
+        assert_eq!((error.code(), &problem.got), (Code::FieldMissing, &Value::Nothing), "{typed}");
+        // What the message names can be made, and is of the same hand.
+        let needed = problem.need.to_string();
+        let named = needed.split(['"', ' ', ':']).find(|word| word.contains("4H")).unwrap_or_default();
+        let closer = Thread::read(named).unwrap();
+        assert!(closer.is_same_size(&thread) && closer.limits(ThreadSide::Internal).is_ok(), "{needed}");
     }
 }
 
