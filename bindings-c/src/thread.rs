@@ -284,7 +284,7 @@ pub extern "C" fn lw_thread_tap_drill(
 }
 
 /// The share of the full thread that a hole leaves, a plain ratio in the sense of lw_thread_tap_drill: 5/6 for a hole of the
-/// basic minor diameter at 60 degrees, below 0 for one above the thread.
+/// basic minor diameter at 60 degrees.
 ///
 /// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a taper thread.
 #[unsafe(no_mangle)]

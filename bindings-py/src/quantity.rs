@@ -139,6 +139,18 @@ pub(crate) fn length_or_lengths(
     }
 }
 
+/// The names in an argument that is a list of two.
+pub(crate) fn two_names(value: &Bound<'_, PyAny>, field: &str, need: &str) -> PyResult<[String; 2]> {
+    let name = |item: &Bound<'_, PyAny>, field: &str| match item.cast::<PyString>() {
+        Ok(name) => Ok(name.to_string_lossy().into_owned()),
+        Err(_) => Err(wrong_kind(item, field, "a name")),
+    };
+    if !is_list(value) {
+        return Err(wrong_kind(value, field, need));
+    }
+    list(Some(value), field, name)?.try_into().map_err(|_| wrong_kind(value, field, need))
+}
+
 /// The items of a list, each read by `read` under its number.
 pub(crate) fn list<T>(
     values: Option<&Bound<'_, PyAny>>,

@@ -21,7 +21,7 @@ use pyo3::types::PyTuple;
 ///
 /// Raises `InputError` (METHOD_MISSING, UNIT_IMPLAUSIBLE where the bends alone take more than the length,
 /// FLARE_NET_UNKNOWN, FLARE_TOOL_MISSING, OUT_OF_RANGE and the codes of `read_length`), `UnknownNameError`,
-/// `QuantityError` for a bare number, and for bends that are no whole number.
+/// `QuantityError` for a bare number, for bends that are no whole number, and for flares that are no two names.
 ///
 /// >>> import linewright as lw
 /// >>> cut = lw.tape_cut("112 in", bends=7, laid="string outside", od="3/16 in", chance=0.95)
@@ -40,7 +40,7 @@ pub(crate) fn tape_cut<'py>(
     od: &Bound<'py, PyAny>,
     total_angle: Option<&Bound<'py, PyAny>>,
     radius: Option<&Bound<'py, PyAny>>,
-    flares: Option<(String, String)>,
+    flares: Option<&Bound<'py, PyAny>>,
     bench: Option<&Bound<'py, Bench>>,
     chance: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -48,6 +48,8 @@ pub(crate) fn tape_cut<'py>(
     let bends = quantity::count(bends, "bends")?;
     let total = total_angle.map(|total| quantity::angle(total, "total_angle")).transpose()?;
     let radius = quantity::length_if(radius, "radius")?;
+    let need = "the flares at A and B, such as (\"double-45\", \"bubble\")";
+    let flares = flares.map(|flares| quantity::two_names(flares, "flares", need)).transpose()?;
     let bench = bench.map(|bench| bench.get().0.clone());
     let cut = error::call(|| {
         let mut tape = TapeLength::new(measured, bends, Laid::from_name(laid)?, od)?;
@@ -57,7 +59,7 @@ pub(crate) fn tape_cut<'py>(
         if let Some(radius) = radius {
             tape = tape.with_radius(radius)?;
         }
-        if let Some((a, b)) = &flares {
+        if let Some([a, b]) = &flares {
             tape = tape.with_flares(Flare::from_name(a)?, Flare::from_name(b)?);
         }
         tape.cut(bench.as_ref(), ratio(chance))

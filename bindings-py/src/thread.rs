@@ -316,7 +316,7 @@ impl Thread {
     }
 
     /// The share of the full thread that a hole leaves, in the sense of `tap_drill`; 5/6 for a hole of the basic
-    /// minor diameter at 60 degrees, below 0 for one above the thread.
+    /// minor diameter at 60 degrees.
     ///
     /// Raises `InputError` (NOT_KNOWN for a taper thread, OUT_OF_RANGE and the codes of `read_length`), `QuantityError`
     /// for a bare number.

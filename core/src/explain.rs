@@ -66,7 +66,12 @@ fn carried(sum: &Sum) -> Vec<(String, f64)> {
 }
 
 fn unknown(figure: &str) -> Error {
-    Error::field(Code::NotKnown, "figure", Value::text(figure), Value::text("a figure that this plan knows"))
+    Problem::new(Code::NotKnown, Part::Field("figure".to_owned()))
+        .got(Value::text(figure))
+        .need(Value::text("a figure that this plan knows"))
+        .why("the plan does not know this figure; its problems say why")
+        .fix("give the facts that the problems ask for")
+        .into()
 }
 
 /// The sum behind a length of a plan.

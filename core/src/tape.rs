@@ -187,7 +187,7 @@ impl TapeLength {
             Term { what: format!("correction for {} bends", self.bends), length: mm(0.0 - over) },
         ];
         for (side, flare) in ["A", "B"].into_iter().zip(self.flares) {
-            let length = flare_mm(flare, bench, &mut assumptions)?;
+            let length = flare_mm(flare, self.od, bench, &mut assumptions)?;
             terms.push(Term { what: format!("{} flare at {side}", flare.name()), length: mm(length) });
         }
         let floor_acts = margin < LEAST_MARGIN_MM;
@@ -251,10 +251,10 @@ impl TapeLength {
 }
 
 /// Tube that one flare takes, shortening and spare together, as a plan takes it.
-fn flare_mm(flare: Flare, bench: Option<&Bench>, ledger: &mut Ledger) -> Result<f64, Error> {
+fn flare_mm(flare: Flare, od: Length, bench: Option<&Bench>, ledger: &mut Ledger) -> Result<f64, Error> {
     let tool = bench.and_then(|b| b.flare_tool(flare));
     let (net, stated) = (tool.and_then(|t| t.net_shortening()), tool.and_then(|t| t.cut_spare()));
-    if let Some(spare) = flare::spare(flare, net, stated, ledger) {
+    if let Some(spare) = flare::spare(flare, (net, stated), (od, None), ledger) {
         return Ok(to_mm(net.unwrap_or(mm(0.0)) + spare));
     }
     let code = if tool.is_some() { Code::FlareNetUnknown } else { Code::FlareToolMissing };

@@ -189,5 +189,26 @@ def test_a_count_is_a_whole_number_from_zero_on(call, field):
 def test_a_count_of_threads_per_inch_may_say_how_far_it_is_off():
     found = lw.identify_thread(side="external", per_inch=(24, 0.2), among=["3/8-24", "3/8-20"])
     assert [str(candidate.thread) for candidate in found.candidates] == ["3/8-24 UNF"]
+    assert lw.identify_thread(side="external", per_inch=[24, 0.2], among=["3/8-24", "3/8-20"]) == found
     with pytest.raises(lw.QuantityError):
         lw.identify_thread(side="external", per_inch=(24, 1, 2))
+    with pytest.raises(lw.InputError) as beyond:
+        lw.identify_thread(side="external", per_inch=(24, 0))
+    assert (beyond.value.code, beyond.value.part) == ("OUT_OF_RANGE", "field per_inch, item 2")
+
+
+def test_flares_of_a_tape_are_two_names():
+    tape = {"measured": "2 m", "bends": 2, "laid": "center line", "od": "3/16 in"}
+    both = lw.tape_cut(**tape, flares=["double-45", "double-45"])
+    assert both == lw.tape_cut(**tape, flares=("double-45", "double-45"))
+    for flares, part in [
+        ("double-45", "field flares"),
+        (["double-45"], "field flares"),
+        (("double-45", 45), "field flares, item 2"),
+        (45, "field flares"),
+    ]:
+        with pytest.raises(lw.QuantityError) as wrong:
+            lw.tape_cut(**tape, flares=flares)
+        assert (wrong.value.code, wrong.value.part) == ("WRONG_KIND", part)
+    with pytest.raises(lw.UnknownNameError):
+        lw.tape_cut(**tape, flares=("double-45", "double-54"))

@@ -876,7 +876,7 @@ def tape_cut(
     od: _Length,
     total_angle: _Angle | None = None,
     radius: _Length | None = None,
-    flares: tuple[str, str] | None = None,
+    flares: Sequence[str] | None = None,
     bench: Bench | None = None,
     chance: float = 0.95,
 ) -> TapeCut: ...

@@ -122,7 +122,12 @@ fn pair<'py>(
     need: &str,
 ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyAny>)> {
     let wrong = || quantity::wrong_kind(value, field, need);
-    if quantity::is_list(value) { value.extract().map_err(|_| wrong()) } else { Err(wrong()) }
+    if !quantity::is_list(value) {
+        return Err(wrong());
+    }
+    let items: [_; 2] = value.try_iter()?.collect::<PyResult<Vec<_>>>()?.try_into().map_err(|_| wrong())?;
+    let [first, second] = items;
+    Ok((first, second))
 }
 
 /// Threads per inch, alone or with how far the count may be off.
@@ -140,7 +145,15 @@ impl Pitch {
     fn of(self, measured: Measured) -> Result<Measured, Error> {
         match self {
             Pitch::Over(count, (value, plus_minus)) => measured.with_pitches(count, value, plus_minus),
-            Pitch::PerInch(count, error) => measured.with_per_inch(ratio(count), error.map(ratio)),
+            Pitch::PerInch(count, error) => measured
+                .with_per_inch(ratio(count), error.map(ratio))
+                // Here the error is an item of the pair, and has no name of its own.
+                .map_err(|error| match &error.problem().part {
+                    Part::Field(field) if field == "plus_minus" => {
+                        error.at(Part::Field("per_inch, item 2".to_owned()))
+                    }
+                    _ => error,
+                }),
         }
     }
 }

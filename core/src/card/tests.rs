@@ -103,7 +103,11 @@ fn what_is_not_known_is_printed_as_such() {
     assert!(card.contains("plane 47.5 anticlockwise of the last, looking A to B"));
     assert!(card.contains("stop SPRINGBACK_UNKNOWN, bend 1"));
     let flat = card.split_whitespace().collect::<Vec<_>>().join(" ");
-    assert!(flat.contains("together: 5 mm (common practice, no source)"));
+    assert!(
+        flat.contains(
+            "together: 5 mm (for 3/16 in tube with a wall up to 1.1 mm, common practice, no source)"
+        )
+    );
 }
 
 #[test]

@@ -470,7 +470,7 @@ pub static TABLE: &[CodeRow] = &[
     refuse(
         Code::NotKnown,
         "NOT_KNOWN",
-        "the figure asked for is not known; the plan's problems say why",
-        "the fact that the problems ask for",
+        "the figure asked for is not known",
+        "giving the fact that it would follow from, or leaving the figure out",
     ),
 ];

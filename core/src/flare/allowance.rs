@@ -252,14 +252,24 @@ const RULE_WALL_MM: f64 = 1.1;
 pub const DOUBLE_ADDED_MM: f64 = 5.0;
 
 /// What a cut gets for one flare beyond its measured shortening: what the user states, or for a double flare what the 5 mm
-/// leave; both together where a double flare was not measured. None where nothing is known. What is assumed is entered.
+/// leave; both together where a double flare was not measured. None where nothing is known. What is assumed is entered,
+/// with the tube that the 5 mm are known for. A tube is its outside diameter, and its wall where that is known.
 pub(crate) fn spare(
     flare: Flare,
-    net: Option<Length>,
-    stated: Option<Length>,
+    (net, stated): (Option<Length>, Option<Length>),
+    (od, wall): (Length, Option<Length>),
     ledger: &mut Ledger,
 ) -> Option<Length> {
     let is_double = flare == Flare::Double45;
+    let scope = match wall {
+        _ if !is_double => "",
+        Some(wall) if has_double_rule(od, wall) => "for 3/16 in tube with a wall up to 1.1 mm",
+        None if RULE_OD_MM.contains(&to_mm(od)) => {
+            "for 3/16 in tube with a wall up to 1.1 mm; can be short on a thicker one"
+        }
+        _ => "for 3/16 in tube with a wall up to 1.1 mm; can be short on this one",
+    };
+    let practice = || Source::new("", scope, Checked::CommonPractice);
     match (net, stated) {
         (Some(_), Some(stated)) => Some(stated),
         (Some(net), None) => {
@@ -267,7 +277,7 @@ pub(crate) fn spare(
             ledger.assume(
                 &format!("spare for one {} flare beyond its shortening", flare.name()),
                 Value::Length(spare),
-                Source::common_practice(),
+                practice(),
             );
             Some(spare)
         }
@@ -276,7 +286,7 @@ pub(crate) fn spare(
             ledger.assume(
                 "tube for one double-45 flare, shortening and spare together",
                 Value::Length(usual),
-                Source::common_practice(),
+                practice(),
             );
             Some(usual + stated.unwrap_or(mm(0.0)))
         }

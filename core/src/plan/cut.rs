@@ -47,7 +47,8 @@ impl FlareUse {
                 .push(Problem::new(Code::FlareToolMissing, Part::End(side)).got(Value::text(form.name())));
             return FlareUse { net: None, spare: None };
         };
-        let spare = flare::spare(form, tool.net_shortening(), tool.cut_spare(), ledger);
+        let tube = (line.tube().od(), Some(line.tube().wall()));
+        let spare = flare::spare(form, (tool.net_shortening(), tool.cut_spare()), tube, ledger);
         let need = Value::text("the shortening of a test piece");
         match (tool.net_shortening(), spare) {
             (Some(_), _) => {}

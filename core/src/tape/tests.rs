@@ -57,6 +57,14 @@ fn what_is_assumed_stands_in_the_ledger() {
     {
         assert!(bare.iter().any(|w| w.contains(word)), "{word}: {bare:?}");
     }
+    // The 5 mm are known for one tube, and the row says so on every other.
+    for (od, words) in [(od(), "can be short on a thicker one"), (mm(6.0), "can be short on this one")] {
+        let other = TapeLength::new(mm(2000.0), 4, Laid::CornerLegs, od).unwrap();
+        let cut = other.cut(None, usual_chance()).unwrap();
+        let row = cut.assumptions().iter().find(|a| a.what.contains("double-45")).unwrap();
+        assert!(row.basis.place.contains("3/16 in tube with a wall up to 1.1 mm"), "{}", row.basis);
+        assert!(row.basis.place.contains(words), "{}", row.basis);
+    }
     let tool = FlareTool::new(Flare::Double45, mm(13.0), mm(4.0)).unwrap();
     let tool = tool.with_net_shortening(mm(2.0)).unwrap().with_cut_spare(mm(3.0)).unwrap();
     let bench = Bench::new(Former::new(mm(14.3), mm(20.0)).unwrap(), &[tool]).unwrap();
@@ -106,7 +114,7 @@ fn a_test_piece_wins_over_the_trade() {
             tool = tool.with_cut_spare(mm(spare)).unwrap();
         }
         let bench = Bench::new(former, &[tool]).unwrap();
-        flare_mm(flare, Some(&bench), &mut Ledger::default())
+        flare_mm(flare, od(), Some(&bench), &mut Ledger::default())
     };
     for (net, spare, want) in [
         (Some(6.0), None, 6.0),
