@@ -265,6 +265,12 @@ def constants():
         def atan_r(z):
             return (mp.atan(mp.sqrt(z)) / mp.sqrt(z) - 1) / z
 
+        def lost(u):
+            # From the integral over a disc of radius 1 of the height above the elastic core, t, times the height.
+            t = 1 - u
+            carried = mp.asin(t) / 2 + t * mp.sqrt(1 - t * t) * (5 - 2 * t * t) / 6
+            return (mp.pi / 4 - carried) / (u * u * mp.sqrt(u))
+
         return {
             "HALF_PI": parts(mp.pi / 2, 4, 33),
             "QUARTER_PI": parts(mp.pi / 4, 2, 33),
@@ -272,6 +278,7 @@ def constants():
             "COS": fitted(cos_q, (mp.pi / 4) ** 2, 6),
             "ASIN": fitted(asin_p, mpf(1) / 4, 13),
             "ATAN": fitted(atan_r, mp.tan(mp.pi / 8) ** 2, 12),
+            "LOST": fitted(lost, mpf(1), 16),
         }
 
 
