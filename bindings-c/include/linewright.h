@@ -107,7 +107,7 @@ enum lw_code {
     LW_NOT_THIS_FORMER = 308,
     /** the bench has no trial bends, so no setting is known */
     LW_SPRINGBACK_UNKNOWN = 309,
-    /** the settings rest on a single trial bend */
+    /** the settings rest on trial bends at one angle only */
     LW_SPRINGBACK_WEAK = 310,
     /** a setting lies outside the angles of the trial bends */
     LW_SETTING_OUTSIDE_TRIALS = 311,
@@ -183,7 +183,7 @@ enum lw_code {
     LW_INDEX_OUT_OF_RANGE = 905,
     /** a fault inside the library was caught at its boundary */
     LW_INTERNAL_FAULT = 906,
-    /** the figure asked for is not known; the plan's problems say why */
+    /** the figure asked for is not known */
     LW_NOT_KNOWN = 907,
 };
 
@@ -238,7 +238,7 @@ typedef struct lw_filled_tube lw_filled_tube;
 typedef struct lw_fluid lw_fluid;
 
 /**
- * A tube held at a radius.
+ * A tube held at a radius, and what it would do when let go. An estimate, see lw_mechanics.
  */
 typedef struct lw_held_bend lw_held_bend;
 
@@ -278,7 +278,9 @@ typedef struct lw_mating lw_mating;
 typedef struct lw_measured lw_measured;
 
 /**
- * A tube of known material data, to be bent.
+ * A tube of known material data, to be bent: an estimate of its springback for the time before there are trial bends. It
+ * leaves out that the section flattens, that the modulus falls with strain, creep, and friction in the tool, and has not been
+ * compared with bends: no validation by experiment is claimed.
  */
 typedef struct lw_mechanics lw_mechanics;
 
@@ -436,7 +438,7 @@ typedef struct {
 
 /**
  * What is believed about springback before any trial. Set size to sizeof(lw_prior). Spreads and scatter are one standard
- * deviation each, above zero.
+ * deviation each: at least 0.001 degrees, and 0.000 01 of the proportional part.
  */
 typedef struct {
     /**
@@ -460,11 +462,15 @@ typedef struct {
      */
     double proportional_spread;
     /**
+     * How the two are off together, from -0.999 to 0.999; 0 where one says nothing of the other.
+     */
+    double correlation;
+    /**
      * Scatter of one bend.
      */
     lw_angle scatter;
     /**
-     * Number of bends that the scatter is believed like; at least 1.
+     * Number of bends that the scatter is believed like: 1 to 10 000.
      */
     size_t worth;
 } lw_prior;
@@ -1497,7 +1503,7 @@ lw_status lw_thread_tap_drill(const lw_thread *thread,
 
 /**
  * The share of the full thread that a hole leaves, a plain ratio in the sense of lw_thread_tap_drill: 5/6 for a hole of the
- * basic minor diameter at 60 degrees, below 0 for one above the thread.
+ * basic minor diameter at 60 degrees.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a taper thread.
  */
@@ -2981,6 +2987,37 @@ lw_status lw_springback_from_trials(const lw_angle *set,
                                     lw_springback **springback);
 
 /**
+ * A springback read back from where it was kept: its two parts, what it rests on by the name that lw_springback_basis gives,
+ * and the n trials it was fitted to, of lw_springback_trials. Free it with lw_springback_free.
+ *
+ * Errors: LW_UNKNOWN_NAME, LW_FIELDS_CONFLICT for trials where none belong, or none where they do, LW_TRIALS_UNUSABLE,
+ * LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_springback_kept(lw_angle constant,
+                             double proportional,
+                             const char *basis,
+                             const lw_angle *set,
+                             const lw_angle *got,
+                             size_t n,
+                             lw_springback **springback);
+
+/**
+ * The trials it was fitted to: fills `set` and `got`, each with room for cap angles; none for one without trials.
+ *
+ * Errors: LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_springback_trials(const lw_springback *springback,
+                               lw_angle *set,
+                               lw_angle *got,
+                               size_t cap,
+                               size_t *need);
+
+/**
+ * Whether it rests on trials at one angle only, with no belief beside them.
+ */
+lw_status lw_springback_is_weak(const lw_springback *springback, int32_t *is_weak);
+
+/**
  * The angle to bend to so that the wanted angle remains.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
@@ -2998,7 +3035,7 @@ lw_status lw_springback_constant(const lw_springback *springback, lw_angle *cons
 lw_status lw_springback_proportional(const lw_springback *springback, double *proportional);
 
 /**
- * What it rests on: "given", "trials", "mechanics" or "blend".
+ * What it rests on: "given", "trials", "mechanics", "prior" or "blend".
  */
 lw_status lw_springback_basis(const lw_springback *springback, char *buf, size_t cap, size_t *need);
 
@@ -3086,11 +3123,22 @@ lw_status lw_trial_fit_with_prior(const lw_prior *prior,
 lw_status lw_trial_fit_springback(const lw_trial_fit *fit, lw_springback **springback);
 
 /**
- * Scatter of one bend, one standard deviation.
+ * The step that the angles left were read to, as their numbers show: the coarsest of 1, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02
+ * and 0.01 degrees that all of them are multiples of.
+ *
+ * Errors: LW_NOT_KNOWN where there is none, and without trials.
+ */
+lw_status lw_trial_fit_reading(const lw_trial_fit *fit,
+                               lw_angle *reading);
+
+/**
+ * Scatter of one bend, one standard deviation, and at least what the rounding of a reading makes: its step divided by the
+ * root of 12.
  *
  * Errors: LW_NOT_KNOWN for two trials without a prior, which lie on any line.
  */
-lw_status lw_trial_fit_scatter(const lw_trial_fit *fit, lw_angle *scatter);
+lw_status lw_trial_fit_scatter(const lw_trial_fit *fit,
+                               lw_angle *scatter);
 
 /**
  * Standard errors of the constant and of the proportional part.
@@ -3166,12 +3214,13 @@ lw_status lw_trial_fit_is_bent(const lw_trial_fit *fit, int32_t *is_bent);
 lw_status lw_trial_fit_degrees_of_freedom(const lw_trial_fit *fit, size_t *degrees_of_freedom);
 
 /**
- * The fewest further bends, from angles that can be tried, after which the setting of every wanted angle is known to
- * half_width at a chance; at most twelve. Fills `angles` with the angles to set, in rising order; none where nothing more
- * is needed. `reaches` is the half width then, and is_enough is 1 where that is what was asked for.
+ * The fewest further bends, from angles that can be tried, after which the interval of every wanted angle's setting reaches
+ * no further than half_width either way at a chance, if line and scatter stay as they are; at most twelve. Fills `angles`
+ * with the angles to set, in rising order; none where nothing more is needed. `reaches` is how far the farthest interval
+ * then reaches, and is_enough is 1 where that is what was asked for.
  *
  * Errors: LW_NOT_KNOWN for two trials without a prior, LW_FIELD_MISSING for an empty list, LW_NOT_A_NUMBER,
- * LW_OUT_OF_RANGE, LW_SPACE_TOO_SMALL.
+ * LW_OUT_OF_RANGE, also for a candidate of 0 degrees, LW_SPACE_TOO_SMALL.
  */
 lw_status lw_trial_fit_advice(const lw_trial_fit *fit,
                               const lw_angle *wanted,
@@ -3263,7 +3312,7 @@ lw_status lw_mechanics_bend(const lw_mechanics *mechanics, lw_length radius, lw_
 
 /**
  * Least and most setting for a wanted angle while the strength and the modulus of the material are off by shares of
- * their value, either way.
+ * their value, either way. What the model leaves out is not in it.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
  */

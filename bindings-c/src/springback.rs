@@ -4,10 +4,11 @@ pub mod calibration;
 pub mod fit;
 pub mod mechanics;
 
-use crate::argument::{fill_text, given, list, put};
+use crate::argument::{ArrayNames, fill, fill_text, given, list, put, text};
 use crate::call::{call, lw_status};
 use crate::units::lw_angle;
-use linewright::units::ratio;
+use linewright::springback::Basis;
+use linewright::units::{Angle, ratio};
 use linewright::{Error, Springback, Trial};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
@@ -59,6 +60,60 @@ pub unsafe extern "C" fn lw_springback_from_trials(
     })
 }
 
+/// A springback read back from where it was kept: its two parts, what it rests on by the name that lw_springback_basis gives,
+/// and the n trials it was fitted to, of lw_springback_trials. Free it with lw_springback_free.
+///
+/// Errors: LW_UNKNOWN_NAME, LW_FIELDS_CONFLICT for trials where none belong, or none where they do, LW_TRIALS_UNUSABLE,
+/// LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_springback_kept(
+    constant: lw_angle,
+    proportional: f64,
+    basis: *const c_char,
+    set: *const lw_angle,
+    got: *const lw_angle,
+    n: usize,
+    springback: Option<&mut MaybeUninit<Box<lw_springback>>>,
+) -> lw_status {
+    call(|| {
+        let (basis, trials) = unsafe { (text(basis, "basis")?, trials(set, got, n)?) };
+        let basis = Basis::from_name(basis)?;
+        let kept = Springback::kept(constant.into(), ratio(proportional), basis, &trials)?;
+        put(springback, "springback", Box::new(lw_springback(kept)))
+    })
+}
+
+/// The trials it was fitted to: fills `set` and `got`, each with room for cap angles; none for one without trials.
+///
+/// Errors: LW_SPACE_TOO_SMALL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_springback_trials(
+    springback: Option<&lw_springback>,
+    set: *mut lw_angle,
+    got: *mut lw_angle,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| {
+        let trials = given(springback, "springback")?.0.trials();
+        let angles = |of: fn(&Trial) -> Angle| Ok(trials.iter().map(|trial| of(trial).into()).collect());
+        let names = |buf| ArrayNames { buf, need: "need" };
+        unsafe {
+            fill(&names("set"), set, cap, need, || angles(|trial| trial.set))?;
+            fill(&names("got"), got, cap, Some(&mut MaybeUninit::uninit()), || angles(|trial| trial.got))
+        }
+    })
+}
+
+/// Whether it rests on trials at one angle only, with no belief beside them.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_springback_is_weak(
+    springback: Option<&lw_springback>,
+    is_weak: Option<&mut MaybeUninit<i32>>,
+) -> lw_status {
+    call(|| put(is_weak, "is_weak", i32::from(given(springback, "springback")?.0.is_weak())))
+}
+
 /// The angle to bend to so that the wanted angle remains.
 ///
 /// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
@@ -89,7 +144,7 @@ pub extern "C" fn lw_springback_proportional(
     call(|| put(proportional, "proportional", given(springback, "springback")?.0.proportional().value))
 }
 
-/// What it rests on: "given", "trials", "mechanics" or "blend".
+/// What it rests on: "given", "trials", "mechanics", "prior" or "blend".
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_springback_basis(
     springback: Option<&lw_springback>,

@@ -176,6 +176,17 @@ pub const OUT_OF_ROUND: Bound = bound("out_of_round", 0.0, 60.0, "mm", "within t
 pub const WALL_COEFFICIENT: Bound = bound("y", 0.0, 1.0, "1", "codes give 0.4 to 0.7");
 /// Scatter of one bend.
 pub const SCATTER: Bound = bound("scatter", 0.0, 10.0, "deg", "beyond it nothing repeats");
+/// Scatter of one bend that is believed; whoever reads better than its least does not bend by hand.
+pub const PRIOR_SCATTER: Bound =
+    bound("scatter", 0.001, 10.0, "deg", "nobody is surer, and every bend scatters");
+/// How far a constant part may be off.
+pub const CONSTANT_SPREAD: Bound = bound("constant", 0.001, 30.0, "deg", "nobody is surer");
+/// How far a proportional part may be off.
+pub const PROPORTIONAL_SPREAD: Bound = bound("proportional", 0.000_01, 0.5, "1", "nobody is surer");
+/// How the two are off together.
+pub const CORRELATION: Bound = bound("correlation", -0.999, 0.999, "1", "at 1 one would be the other");
+/// Number of bends that a belief can be worth.
+pub const MOST_WORTH: usize = 10_000;
 /// Arm of a bending tool along which the moment falls to zero.
 pub const ARM: Bound = bound("arm", 0.0, 2_000.0, "mm", "hand tools");
 /// Largest number of bends in a line.

@@ -15,15 +15,18 @@ mod kernel;
 mod line;
 mod mechanics;
 mod metal;
+mod prior;
+mod reading;
 #[cfg(test)]
 mod tests;
 
 pub use advice::Advice;
 pub(crate) use calibration::tube_text;
 pub use calibration::{Calibration, Date};
-pub use fit::{Prior, TrialFit};
+pub use fit::TrialFit;
 pub use kernel::Columns;
 pub use mechanics::{Hardening, HeldBend, MaterialScatter, Mechanics};
+pub use prior::Prior;
 
 use crate::bounds;
 use crate::code::Code;
@@ -49,15 +52,18 @@ pub struct Trial {
 }
 
 impl Trial {
-    /// Whether it is a bend that sprang back.
-    fn check(&self) -> Result<(), Error> {
+    /// Whether it is a bend that sprang back, or was read as springing forward by no more degrees than given.
+    fn check(&self, forward: f64) -> Result<(), Error> {
         let (set, got) = (bounds::ANGLE.angle(self.set)?, bounds::ANGLE.angle(self.got)?);
-        if to_deg(got) > 0.0 && to_deg(got) <= to_deg(set) {
+        if to_deg(got) > 0.0 && to_deg(got) <= to_deg(set) + forward {
             return Ok(());
         }
-        let text = format!("set {}, got {}", angle_text(set), angle_text(got));
-        Err(unusable(&text, "a bend that springs back a little; were set and got exchanged?"))
+        Err(unusable(&trial_text(self), "a bend that springs back a little; were set and got exchanged?"))
     }
+}
+
+fn trial_text(trial: &Trial) -> String {
+    format!("set {}, got {}", angle_text(trial.set), angle_text(trial.got))
 }
 
 /// Smallest and largest set angle in degrees.
@@ -89,13 +95,15 @@ pub enum Basis {
     Trials,
     /// Mechanics and material data, without a trial bend.
     Mechanics,
+    /// A prior alone, without a trial bend.
+    Prior,
     /// A prior and trial bends together.
     Blend,
 }
 
 impl Basis {
     /// All of them.
-    pub const ALL: [Basis; 4] = [Basis::Given, Basis::Trials, Basis::Mechanics, Basis::Blend];
+    pub const ALL: [Basis; 5] = [Basis::Given, Basis::Trials, Basis::Mechanics, Basis::Prior, Basis::Blend];
 
     /// The one of a name; case does not matter.
     ///
@@ -112,6 +120,7 @@ impl Basis {
             Basis::Given => "given",
             Basis::Trials => "trials",
             Basis::Mechanics => "mechanics",
+            Basis::Prior => "prior",
             Basis::Blend => "blend",
         }
     }
@@ -156,14 +165,14 @@ impl Springback {
     ///
     /// # Errors
     /// As [`Springback::new`]; `FIELDS_CONFLICT` for trials where none belong, or none where they do;
-    /// `TRIALS_UNUSABLE` for a trial that sprang forward.
+    /// `TRIALS_UNUSABLE` for a trial that sprang forward by more than a hand misreads, 2 degrees.
     pub fn kept(
         constant: Angle,
         proportional: Ratio,
         basis: Basis,
         trials: &[Trial],
     ) -> Result<Springback, Error> {
-        trials.iter().try_for_each(|trial| trial.check())?;
+        trials.iter().try_for_each(|trial| trial.check(SCATTER_DEG))?;
         if matches!(basis, Basis::Trials | Basis::Blend) == trials.is_empty() {
             let need = if trials.is_empty() { "the trials it was fitted to" } else { "no trials" };
             return Err(Problem::new(Code::FieldsConflict, Part::Field("trials".to_owned()))
@@ -184,7 +193,7 @@ impl Springback {
     /// 2 degrees (named where there are five or more), and for sets that no springback explains;
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
     pub fn from_trials(trials: &[Trial]) -> Result<Springback, Error> {
-        let (constant, proportional) = Springback::line_of(trials)?;
+        let (constant, proportional) = Springback::line_of(trials, 0.0)?;
         let line = Springback::new(deg(constant), ratio(proportional)).map_err(|error| {
             let text = format!(
                 "constant {constant:.2} deg, proportional {proportional:.4}: {}",
@@ -196,13 +205,16 @@ impl Springback {
     }
 
     /// Constant part in degrees and proportional part of the line through trials that agree with each other, whether or not
-    /// it is a springback.
-    fn line_of(trials: &[Trial]) -> Result<(f64, f64), Error> {
+    /// it is a springback. Single ones may have been read as springing forward by so many degrees.
+    fn line_of(trials: &[Trial], forward: f64) -> Result<(f64, f64), Error> {
         let count = match u32::try_from(trials.len()) {
             Ok(n) if n > 0 => f64::from(n),
             _ => return Err(unusable(&format!("{} trials", trials.len()), "at least one trial bend")),
         };
-        trials.iter().try_for_each(|trial| trial.check())?;
+        // All of them forward is no misreading.
+        let is_forward = |trial: &Trial| to_deg(trial.got) > to_deg(trial.set);
+        let forward = if trials.iter().all(is_forward) { 0.0 } else { forward };
+        trials.iter().try_for_each(|trial| trial.check(forward))?;
         let sets: Vec<f64> = trials.iter().map(|t| to_deg(t.set)).collect();
         let backs: Vec<f64> = trials.iter().map(|t| to_deg(t.set) - to_deg(t.got)).collect();
         let mean_set = sets.iter().sum::<f64>() / count;
@@ -221,9 +233,7 @@ impl Springback {
         {
             let which = match fit::farthest(trials) {
                 Some((odd, _)) => {
-                    let Trial { set, got } = trials[odd];
-                    let (set, got) = (angle_text(set), angle_text(got));
-                    format!("; the odd one seems to be trial {}, set {set}, got {got}", odd + 1)
+                    format!("; the odd one seems to be trial {}, {}", odd + 1, trial_text(&trials[odd]))
                 }
                 None => String::new(),
             };
@@ -293,10 +303,10 @@ impl Springback {
         (to_deg(wanted) + to_deg(self.constant)) / (1.0 - self.proportional.value)
     }
 
-    /// Whether it rests on trials at one angle only.
+    /// Whether it rests on trials at one angle only, with no belief beside them.
     #[must_use]
     pub fn is_weak(&self) -> bool {
-        is_one_angle(&self.trials)
+        self.basis == Basis::Trials && is_one_angle(&self.trials)
     }
 
     /// Whether a setting lies outside the angles of the trials.

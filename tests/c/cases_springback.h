@@ -142,6 +142,7 @@ static lw_status put_mechanics_prior(const lw_mechanics *tube) {
                            (size_t)number("worth"), &prior));
     put("constants_deg\t%.17g;%.17g\n", prior.constant.deg, prior.constant_spread.deg);
     put("proportionals_1\t%.17g;%.17g\n", prior.proportional, prior.proportional_spread);
+    put_number("correlation_1", prior.correlation);
     put_number("scatter_deg", prior.scatter.deg);
     put("worth\t%lu\n", (unsigned long)prior.worth);
     return LW_OK;
@@ -209,6 +210,7 @@ static lw_status make_fit(lw_trial_fit **fit) {
     prior.constant_spread = belief[1];
     prior.proportional = number("prior.proportional");
     prior.proportional_spread = second == NULL ? 0.0 : strtod(second + 1, NULL);
+    prior.correlation = number("prior.correlation");
     TRY(lw_angle_read(value("prior.scatter"), &prior.scatter));
     prior.worth = (size_t)number("prior.worth");
     return lw_trial_fit_with_prior(&prior, set, got, count, fit);
@@ -218,7 +220,9 @@ static lw_status put_intervals(const lw_trial_fit *fit, lw_angle wanted, lw_angl
     const double chance = number("chance");
     lw_angle scatter = {0.0}, error = {0.0}, low = {0.0}, high = {0.0}, next_bend = {0.0};
     double share = 0.0, least = 0.0, most = 0.0;
-    lw_status status = lw_trial_fit_scatter(fit, &scatter);
+    lw_status status = lw_trial_fit_reading(fit, &next_bend);
+    TRY(put_if("reading_deg", status, next_bend.deg));
+    status = lw_trial_fit_scatter(fit, &scatter);
     TRY(put_if("scatter_deg", status, scatter.deg));
     status = lw_trial_fit_standard_errors(fit, &error, &share);
     TRY(put_if("constant_error_deg", status, error.deg));

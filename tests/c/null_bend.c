@@ -115,6 +115,16 @@ static void of_fits(void) {
     REFUSES("calibration", lw_calibration_new(set, got, 3, tube, "former 1", "2026-05-14", "2", NULL));
     REFUSES("calibration", lw_calibration_springback(NULL, &new_springback));
     REFUSES("springback", lw_calibration_springback(record, NULL));
+    REFUSES("basis", lw_springback_kept(lw_deg(0.1), 0.038, NULL, set, got, 3, &new_springback));
+    REFUSES("set", lw_springback_kept(lw_deg(0.1), 0.038, "trials", NULL, got, 3, &new_springback));
+    REFUSES("got", lw_springback_kept(lw_deg(0.1), 0.038, "trials", set, NULL, 3, &new_springback));
+    REFUSES("springback", lw_springback_kept(lw_deg(0.1), 0.038, "trials", set, got, 3, NULL));
+    REFUSES("springback", lw_springback_trials(NULL, angles, angles, 3, &count));
+    REFUSES("set", lw_springback_trials(springback, NULL, angles, 3, &count));
+    REFUSES("got", lw_springback_trials(springback, angles, NULL, 3, &count));
+    REFUSES("need", lw_springback_trials(springback, angles, angles, 3, NULL));
+    REFUSES("springback", lw_springback_is_weak(NULL, &flag));
+    REFUSES("is_weak", lw_springback_is_weak(springback, NULL));
     REFUSES("springback", lw_springback_basis(NULL, text, sizeof text, &count));
     REFUSES("buf", lw_springback_basis(springback, NULL, sizeof text, &count));
     REFUSES("need", lw_springback_basis(springback, text, sizeof text, NULL));
@@ -154,6 +164,8 @@ static void of_fits(void) {
     REFUSES("fit", lw_trial_fit_proportional_interval(NULL, 0.95, &number_0, &number_1));
     REFUSES("low", lw_trial_fit_proportional_interval(fit, 0.95, NULL, &number_1));
     REFUSES("high", lw_trial_fit_proportional_interval(fit, 0.95, &number_0, NULL));
+    REFUSES("fit", lw_trial_fit_reading(NULL, &angle_0));
+    REFUSES("reading", lw_trial_fit_reading(fit, NULL));
     REFUSES("fit", lw_trial_fit_scatter(NULL, &angle_0));
     REFUSES("scatter", lw_trial_fit_scatter(fit, NULL));
     REFUSES("fit", lw_trial_fit_setting_interval(NULL, lw_deg(60.0), 0.95, &angle_0, &angle_1));

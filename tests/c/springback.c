@@ -251,6 +251,7 @@ static void a_belief_and_a_trial(void) {
     prior.constant_spread = lw_deg(1.0);
     prior.proportional = 0.02;
     prior.proportional_spread = 0.01;
+    prior.correlation = 0.0;
     prior.scatter = lw_deg(1.0);
     prior.worth = 3;
     OK(lw_trial_fit_with_prior(&prior, set, got, 1, &fit));
@@ -269,6 +270,25 @@ static void a_belief_and_a_trial(void) {
     lw_springback_free(springback);
     lw_trial_fit_free(fit);
     fit = NULL;
+    springback = NULL;
+    /* Both parts off together: variances 3 and 1 at 100 deg, of which the constant shares 1.5 and the other part 0.015. */
+    prior.correlation = 0.5;
+    OK(lw_trial_fit_with_prior(&prior, set, got, 1, &fit));
+    OK(lw_trial_fit_springback(fit, &springback));
+    OK(lw_springback_constant(springback, &constant));
+    OK(lw_springback_proportional(springback, &share));
+    NEAR(constant.deg, 1.5625, 1e-9);
+    NEAR(share, 0.025625, 1e-11);
+    OK(lw_trial_fit_weight_of_trials(fit, lw_deg(100.0), &weight));
+    NEAR(weight, 0.75, 1e-9);
+    lw_springback_free(springback);
+    lw_trial_fit_free(fit);
+    fit = NULL;
+    prior.correlation = 1.0;
+    EXPECT(LW_OUT_OF_RANGE, lw_trial_fit_with_prior(&prior, set, got, 1, &fit));
+    prior.correlation = 0.0;
+    prior.worth = SIZE_MAX;
+    EXPECT(LW_OUT_OF_RANGE, lw_trial_fit_with_prior(&prior, set, got, 1, &fit));
     prior.worth = 0;
     EXPECT(LW_OUT_OF_RANGE, lw_trial_fit_with_prior(&prior, set, got, 1, &fit));
     prior.worth = 3;
@@ -280,6 +300,47 @@ static void a_belief_and_a_trial(void) {
     prior.size = sizeof prior;
     EXPECT(LW_TRIALS_UNUSABLE, lw_trial_fit_with_prior(&prior, got, set, 1, &fit));
     CHECK(fit == NULL);
+}
+
+/* What a program keeps of a springback, and makes again; and trials read to half a degree. */
+static void kept(void) {
+    const lw_angle set[3] = {{30.0}, {60.0}, {90.0}}, got[3] = {{28.0}, {57.5}, {87.0}};
+    lw_trial_fit *fit = NULL;
+    lw_springback *springback = NULL, *again = NULL;
+    lw_angle a = {-1.0}, sets_again[3], gots_again[3];
+    char basis[16];
+    double share = -1.0;
+    size_t need = 99;
+    int32_t is_weak = -1;
+    OK(lw_trial_fit_new(set, got, 3, &fit));
+    OK(lw_trial_fit_reading(fit, &a));
+    CHECK(a.deg == 0.5);
+    OK(lw_trial_fit_scatter(fit, &a));
+    NEAR(a.deg, 0.5 / sqrt(12.0), 1e-12);
+    OK(lw_trial_fit_springback(fit, &springback));
+    OK(lw_springback_basis(springback, basis, sizeof basis, &need));
+    EXPECT(LW_SPACE_TOO_SMALL, lw_springback_trials(springback, sets_again, gots_again, 2, &need));
+    CHECK(need == 3);
+    OK(lw_springback_trials(springback, sets_again, gots_again, 3, &need));
+    CHECK(need == 3 && sets_again[2].deg == 90.0 && gots_again[1].deg == 57.5);
+    OK(lw_springback_constant(springback, &a));
+    OK(lw_springback_proportional(springback, &share));
+    OK(lw_springback_kept(a, share, basis, sets_again, gots_again, need, &again));
+    OK(lw_springback_is_weak(again, &is_weak));
+    CHECK(is_weak == 0);
+    OK(lw_springback_setting(again, lw_deg(45.0), &a));
+    NEAR(a.deg, (45.0 + 1.5) / (1.0 - 1.0 / 60.0), 1e-9);
+    lw_springback_free(again);
+    again = NULL;
+    EXPECT(LW_FIELDS_CONFLICT, lw_springback_kept(lw_deg(1.0), 0.02, "given", set, got, 3, &again));
+    EXPECT(LW_UNKNOWN_NAME, lw_springback_kept(lw_deg(1.0), 0.02, "guess", set, got, 0, &again));
+    CHECK(again == NULL);
+    OK(lw_springback_from_trials(set, got, 1, &again));
+    OK(lw_springback_is_weak(again, &is_weak));
+    CHECK(is_weak == 1);
+    lw_springback_free(again);
+    lw_springback_free(springback);
+    lw_trial_fit_free(fit);
 }
 
 static void more_bends(void) {
@@ -402,6 +463,7 @@ int main(void) {
     the_odd_one();
     two_trials();
     a_belief_and_a_trial();
+    kept();
     more_bends();
     records();
     pieces();

@@ -70,7 +70,7 @@ impl AcceptSpringback {
                 &["moment_nmm", "share_1", "formed_mm", "constant_deg", "setting_deg", "basis"]
             }
             AcceptSpringback::MechanicsPrior(_) => {
-                &["constants_deg", "proportionals_1", "scatter_deg", "worth"]
+                &["constants_deg", "proportionals_1", "correlation_1", "scatter_deg", "worth"]
             }
             AcceptSpringback::Pieces(_) => &[
                 "radius_mm",
@@ -89,6 +89,7 @@ impl AcceptSpringback {
                 "proportional",
                 "setting_deg",
                 "basis",
+                "reading_deg",
                 "scatter_deg",
                 "constant_error_deg",
                 "proportional_error_1",
@@ -195,6 +196,7 @@ impl AcceptSpringback {
                 Ok(vec![
                     ("constants_deg", Value::deg_list(prior.constant.map(Some))),
                     ("proportionals_1", numbers(Some(prior.proportional.map(|part| part.value)))),
+                    ("correlation_1", Value::number(prior.correlation.value)),
                     ("scatter_deg", Value::deg(prior.scatter)),
                     ("worth", Value::word(prior.worth.to_string())),
                 ])
@@ -227,6 +229,7 @@ fn belief_lines(prior: Option<&Belief>, put: &mut impl FnMut(&str, &str)) {
     let Some(prior) = prior else { return };
     put("prior.constant", &prior.constant.join(";"));
     put("prior.proportional", &prior.proportional.map(exact).join(";"));
+    put("prior.correlation", &exact(prior.correlation));
     put("prior.scatter", &prior.scatter);
     put("prior.worth", &prior.worth.to_string());
 }
@@ -320,6 +323,7 @@ fn fit(given: &[[String; 2]], prior: Option<&Belief>) -> Result<TrialFit, Error>
     let prior = Prior {
         constant: [read_angle(constant)?, read_angle(spread)?],
         proportional: prior.proportional.map(ratio),
+        correlation: ratio(prior.correlation),
         scatter: read_angle(&prior.scatter)?,
         worth: prior.worth as usize,
     };
@@ -338,6 +342,7 @@ fn trial_fit(input: &Trials) -> Result<Figures, Error> {
         ("proportional", Value::number(springback.proportional().value)),
         ("setting_deg", Value::deg(setting)),
         ("basis", Value::word(springback.basis().name())),
+        ("reading_deg", Value::deg_list([fit.reading()])),
         ("scatter_deg", Value::deg_list([fit.scatter()])),
         ("constant_error_deg", Value::deg_list([errors.map(|(constant, _)| constant)])),
         ("proportional_error_1", numbers(errors.map(|(_, share)| [share.value]))),

@@ -63,6 +63,8 @@ pub struct Groove {
 pub struct Belief {
     pub constant: [String; 2],
     pub proportional: [f64; 2],
+    #[serde(default)]
+    pub correlation: f64,
     pub scatter: String,
     pub worth: u32,
 }

@@ -12,7 +12,7 @@ OPERATIONS = {
     "held_bend": ("tube radius arm* wanted*", "moment_nmm share_1 formed_mm constant_deg setting_deg basis"),
     "mechanics_prior": (
         "tube radius arm* strength_scatter modulus_scatter bend_scatter worth",
-        "constants_deg proportionals_1 scatter_deg worth",
+        "constants_deg proportionals_1 correlation_1 scatter_deg worth",
     ),
     "piece_fit": (
         "pieces angle chance",
@@ -23,7 +23,7 @@ OPERATIONS = {
     "trial_fit": (
         "trials prior* wanted chance",
         "constant_deg proportional setting_deg basis scatter_deg constant_error_deg proportional_error_1 "
-        "constant_interval_deg proportional_interval_1 setting_interval_deg next_bend_deg weight_1 outlier bent freedom",
+        "reading_deg constant_interval_deg proportional_interval_1 setting_interval_deg next_bend_deg weight_1 outlier bent freedom",
     ),
 }
 
@@ -80,6 +80,7 @@ def run_mechanics_prior(tube: dict[str, Any], **given: Any) -> Answer:
     return {
         "constants_deg": deg(*prior.constant),
         "proportionals_1": numbers(*prior.proportional),
+        "correlation_1": numbers(prior.correlation),
         "scatter_deg": deg(prior.scatter),
         "worth": [str(prior.worth)],
     }
@@ -106,6 +107,7 @@ def run_trial_fit(trials: list[list[str]], wanted: str, chance: float, prior: di
         "proportional": numbers(line.proportional),
         "setting_deg": deg(setting),
         "basis": [line.basis],
+        "reading_deg": deg(fit.reading),
         "scatter_deg": deg(fit.scatter),
         "constant_error_deg": deg(constant_error),
         "proportional_error_1": numbers(share_error),

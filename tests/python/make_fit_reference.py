@@ -2,10 +2,11 @@
 
 Least squares by the normal equations of `numpy.linalg`, Student's numbers by `scipy.stats.t`, the interval of the
 setting by root finding on its definition (all settings whose value is no further from the one wanted than the line's
-half width), and with a prior by stacking the prior as two more observations. Run it from anywhere.
+half width, none below the one wanted), and with a prior by adding the inverse of its covariance. Run it from anywhere.
 """
 
 import random
+from decimal import Decimal
 from pathlib import Path
 
 import numpy as np
@@ -17,25 +18,35 @@ SEED = 20_261_126
 ROWS = 120
 
 
-def fitted(sets, gots, prior):
+def rounding(gots):
+    """Standard deviation of what rounding adds to angles read to the coarsest step that they are all multiples of."""
+    for step in "1 0.5 0.25 0.2 0.1 0.05 0.02 0.01".split():
+        if len(gots) and all(Decimal(repr(round(float(got), 6))) % Decimal(step) == 0 for got in gots):
+            return float(step) / 12**0.5
+    return 0.0
+
+
+def fitted(sets, gots, prior, least=None):
+    """Parts of the line, their covariance for a scatter of 1, the square of the scatter, its degrees of freedom."""
+    least = rounding(gots) if least is None else least
     x, y = np.array(sets), np.array(sets) - np.array(gots)
     design = np.column_stack([np.ones_like(x), x])
     if prior is None:
         information = design.T @ design
         beta = np.linalg.solve(information, design.T @ y)
         dof = len(x) - 2
-        square = float(np.sum((y - design @ beta) ** 2)) / dof
+        square = max(float(np.sum((y - design @ beta) ** 2)) / dof, least**2)
         return beta, np.linalg.inv(information), square, dof
-    a0, sa, b0, sb, scatter, worth = prior
-    # Two more observations, each as sure as the prior says, and the prior's own sum of squares.
-    weights = np.concatenate([np.ones_like(x), [(scatter / sa) ** 2, (scatter / sb) ** 2]])
-    rows = np.vstack([design, [[1.0, 0.0], [0.0, 1.0]]])
-    values = np.concatenate([y, [a0, b0]])
-    information = rows.T @ (weights[:, None] * rows)
-    beta = np.linalg.solve(information, rows.T @ (weights * values))
+    a0, sa, b0, sb, scatter, worth, correlation = prior
+    # The belief as an observation of both parts at once, and its own sum of squares.
+    center = np.array([a0, b0])
+    belief = scatter**2 * np.linalg.inv([[sa**2, correlation * sa * sb], [correlation * sa * sb, sb**2]])
+    information = design.T @ design + belief
+    beta = np.linalg.solve(information, design.T @ y + belief @ center)
     dof = worth + len(x)
-    square = (worth * scatter**2 + float(np.sum(weights * (values - rows @ beta) ** 2))) / dof
-    return beta, np.linalg.inv(information), square, dof
+    gave = float((beta - center) @ belief @ (beta - center))
+    square = (worth * scatter**2 + float(np.sum((y - design @ beta) ** 2)) + gave) / dof
+    return beta, np.linalg.inv(information), max(square, least**2), dof
 
 
 def intervals(sets, gots, wanted, chance, prior):
@@ -59,6 +70,7 @@ def intervals(sets, gots, wanted, chance, prior):
             return beta, square, None, None
         near, far = sorted((setting, setting + direction * step))
         ends.append(optimize.brentq(outside, near, far, xtol=1e-12, rtol=1e-14))
+    ends = [max(end, wanted) for end in ends]
     return beta, square, ends, factor * float(np.sqrt(square + variance(setting)))
 
 
@@ -68,7 +80,7 @@ def samples():
         n = rng.choice([0, 1, 2, 3, 4, 5, 6, 8, 12])
         prior = None
         if n < 3 or rng.random() < 0.4:
-            prior = (1.0, 0.5, 0.015, 0.006, 0.3, rng.choice([1, 2, 4, 8]))
+            prior = (1.0, 0.5, 0.015, 0.006, 0.3, rng.choice([1, 2, 4, 8]), rng.choice([0.0, 0.5, 0.9, -0.7]))
         sets = sorted(round(rng.uniform(15, 130), 1) for _ in range(n))
         if prior is None and sets[-1] - sets[0] < 25:
             continue

@@ -115,9 +115,11 @@ def prior_of(tube, radius, strength, modulus, bend_scatter, worth, arm=None):
     (share, constant), *others = parts
     shares = mp.sqrt(sum((other - share) ** 2 for other, _ in others))
     constants = mp.sqrt(sum((other - constant) ** 2 for _, other in others) + mpf(plain(bend_scatter)) ** 2)
+    together = sum((one - share) * (other - constant) for one, other in others)
     accept = {"tube": tube, "radius": radius, "strength_scatter": strength, "modulus_scatter": modulus}
     accept |= {"bend_scatter": bend_scatter, "worth": worth} | ({"arm": arm} if arm else {})
     expect = {"constants_deg": [constant, constants], "proportionals_1": [share, shares]}
+    expect |= {"correlation_1": together / (constants * shares)}
     expect |= {"scatter_deg": plain(bend_scatter), "worth": str(worth)}
     return case("mechanics_prior", accept, expect, "differences to the metals that are off, by quadrature", near=1e-10)
 
@@ -197,7 +199,7 @@ def deleted(sets, gots):
     far = []
     for i in range(len(sets)):
         x, y = (np.delete(v, i) for v in (np.array(sets), np.array(sets) - np.array(gots)))
-        beta, covariance, square, dof = fits.fitted(x, x - y, None)
+        beta, covariance, square, dof = fits.fitted(x, x - y, None, fits.rounding(gots))
         at = np.array([1.0, sets[i]])
         spread = math.sqrt(square * (1 + at @ covariance @ at))
         far.append(abs(sets[i] - gots[i] - at @ beta) / spread)
@@ -214,7 +216,8 @@ def is_bent(sets, gots):
     design = np.column_stack([np.ones_like(x), x - x.mean(), (x - x.mean()) ** 2])
     beta, rest, *_ = np.linalg.lstsq(design, y, rcond=None)
     dof = len(x) - 3
-    error = math.sqrt(float(rest[0]) / dof * np.linalg.inv(design.T @ design)[2, 2])
+    square = max(float(rest[0]) / dof, fits.rounding(gots) ** 2)
+    error = math.sqrt(square * np.linalg.inv(design.T @ design)[2, 2])
     return str(bool(abs(beta[2]) > stats.t.ppf(0.975, dof) * error)).lower()
 
 
@@ -223,11 +226,12 @@ def trial_fit(sets, gots, wanted, chance, prior=None, endless=False):
     if dof == 0:
         slope = ((sets[1] - gots[1]) - (sets[0] - gots[0])) / (sets[1] - sets[0])
         beta = np.array([sets[0] - gots[0] - slope * sets[0], slope])
-    setting = (wanted + beta[0]) / (1 - beta[1])
-    basis = "trials" if prior is None else "blend" if sets else "mechanics"
+    setting = max((wanted + beta[0]) / (1 - beta[1]), wanted)
+    basis = "trials" if prior is None else "blend" if sets else "prior"
     expect = {"constant_deg": beta[0], "proportional": beta[1], "setting_deg": setting, "basis": basis}
     keys = "scatter_deg constant_error_deg proportional_error_1 constant_interval_deg proportional_interval_1 "
     expect |= {key: ["unknown"] for key in (keys + "setting_interval_deg next_bend_deg").split()}
+    expect["reading_deg"] = fits.rounding(gots) * 12**0.5 or ["unknown"]
     if dof > 0:
         errors = np.sqrt(square * np.diag(covariance))
         t = stats.t.ppf(0.5 + chance / 2, dof)
@@ -242,7 +246,8 @@ def trial_fit(sets, gots, wanted, chance, prior=None, endless=False):
     expect["weight_1"] = 1.0
     if prior:
         at = np.array([1.0, setting])
-        before = (prior[1] ** 2 + setting**2 * prior[3] ** 2) / prior[4] ** 2
+        before = prior[1] ** 2 + 2 * prior[6] * prior[1] * prior[3] * setting + setting**2 * prior[3] ** 2
+        before /= prior[4] ** 2
         expect["weight_1"] = 1 - (at @ covariance @ at) / before
     expect["outlier"] = "none" if prior else deleted(sets, gots)
     expect["bent"] = "unknown" if prior else is_bent(sets, gots)
@@ -253,10 +258,9 @@ def trial_fit(sets, gots, wanted, chance, prior=None, endless=False):
 
 
 def belief(prior):
-    a, sa, b, sb, scatter, worth = prior
-    return {
-        "constant": [f"{a} deg", f"{sa} deg"], "proportional": [b, sb], "scatter": f"{scatter} deg", "worth": worth,
-    }  # fmt: skip
+    a, sa, b, sb, scatter, worth, correlation = prior
+    shown = {"constant": [f"{a} deg", f"{sa} deg"], "proportional": [b, sb], "scatter": f"{scatter} deg", "worth": worth}
+    return shown | ({"correlation": correlation} if correlation else {})
 
 
 def advice(sets, gots, wanted, half_width, chance, candidates, prior=None):
@@ -307,7 +311,7 @@ def trials():
     yield "# Springback from trials: lines, intervals, beliefs, what stands out, advice, and records.\n"
     yield "# Written by tests/python/make_springback_cases.py, which computes every figure apart from the library.\n"
     sets, gots = [20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0], [18.4, 28.6, 42.9, 58.2, 72.5, 87.5, 102.2, 117.3]
-    mild = (1.0, 0.5, 0.015, 0.006, 0.3, 2)
+    mild = (1.0, 0.5, 0.015, 0.006, 0.3, 2, 0.0)
     yield trial_fit([90.0, 45.0], [86.5, 43.2], 60.0, 0.95)
     yield trial_fit([30.0, 60.0, 90.0], [28.6, 58.2, 87.4], 60.0, 0.95)
     yield trial_fit([30.0, 60.0, 90.0], [28.6, 58.2, 87.4], 110.0, 0.8)
@@ -323,8 +327,17 @@ def trials():
     yield trial_fit(sets, [s - round(0.5 + 0.0003 * s * s, 2) for s in sets], 90.0, 0.95)
     for some in ([], [5], [0], [2, 7], range(8)):
         yield trial_fit([sets[i] for i in some], [gots[i] for i in some], 90.0, 0.95, prior=mild)
-    yield trial_fit([90.0], [84.0], 60.0, 0.9, prior=(0.5, 0.2, 0.01, 0.002, 0.2, 8))
-    yield trial_fit([90.0, 90.0], [87.2, 87.5], 45.0, 0.95, prior=(0.5, 1.0, 0.01, 0.02, 0.2, 1))
+    yield trial_fit([90.0], [87.9], 60.0, 0.9, prior=(0.5, 0.2, 0.01, 0.002, 0.2, 8, 0.0))
+    yield trial_fit([90.0, 90.0], [87.2, 87.5], 45.0, 0.95, prior=(0.5, 1.0, 0.01, 0.02, 0.2, 1, -0.8))
+    yield trial_fit([90.0], [87.25], 60.0, 0.9, prior=(1.0, 0.4, 0.015, 0.006, 0.2, 8, 0.95))
+    # Read to whole and to half degrees: on a line by that alone.
+    yield trial_fit([30.0, 60.0, 90.0], [28.0, 57.5, 87.0], 90.0, 0.95)
+    yield trial_fit([30.0, 60.0, 90.0, 120.0], [29.0, 58.0, 87.0, 116.0], 75.0, 0.95)
+    yield trial_fit([30.0, 45.0, 60.0, 75.0, 90.0], [29.0, 43.0, 58.0, 73.0, 88.0], 45.0, 0.95)
+    yield trial_fit([90.0, 90.0], [88.0, 88.0], 45.0, 0.95, prior=(0.5, 1.0, 0.01, 0.02, 0.05, 1, 0.0))
+    # One of five was read as springing forward; and a setting that is never below the angle wanted.
+    yield trial_fit([30.0, 45.0, 60.0, 75.0, 90.0], [30.1, 44.8, 59.7, 74.4, 89.5], 60.0, 0.95)
+    yield trial_fit([60.0, 90.0, 120.0], [59.5, 88.0, 116.6], 10.0, 0.95)
     four = ([30.0, 50.0, 70.0, 90.0], [28.3, 48.1, 67.6, 87.5])
     places = [20.0, 45.0, 60.0, 90.0, 120.0]
     yield advice(*four, [60.0], 1.0, 0.95, places)
@@ -340,7 +353,15 @@ def trials():
     yield wrong("TRIALS_UNUSABLE", "rule: one trial has no line of its own", trials=two[:1])
     yield wrong("TRIALS_UNUSABLE", "rule: one angle tells no two parts", trials=two[:1] * 3)
     yield wrong("TRIALS_UNUSABLE", "rule: no trial, no line", trials=[])
-    yield wrong("TRIALS_UNUSABLE", "rule: no bend springs forward", trials=texts([90.0, 45.0], [86.5, 45.2]))
+    yield wrong("TRIALS_UNUSABLE", "rule: no bend springs forward by so much", trials=texts([90.0, 45.0], [86.5, 47.2]))
+    yield wrong("TRIALS_UNUSABLE", "rule: all of them forward is an exchange", trials=texts([90.0, 45.0], [90.5, 45.2]))
+    yield wrong("TRIALS_UNUSABLE", "27 degrees off the prior", trials=texts([90.0], [60.0]), prior=belief(mild))
+    yield wrong("TRIALS_UNUSABLE", "rule: nothing bent tells nothing", trials=texts([0.0], [0.0]), prior=belief(mild))
+    for part, value in [
+        ("worth", 10_001), ("worth", 0), ("scatter", "0.0009 deg"), ("constant", ["1 deg", "1e-160 deg"]),
+        ("proportional", [0.015, 1e-170]), ("correlation", 1.0),
+    ]:  # fmt: skip
+        yield wrong("OUT_OF_RANGE", "rule: nobody is so sure", prior=belief(mild) | {part: value})
     yield wrong("TRIALS_UNUSABLE", "4 degrees from the line through all", trials=texts([90, 60, 45], [86.5, 50, 43.2]))
     yield wrong("UNIT_MISSING", "rule: a bare number has no unit", trials=[["90", "87 deg"]])
     yield wrong("OUT_OF_RANGE", "rule: below one half is a gamble", chance=0.4)
@@ -352,8 +373,8 @@ def trials():
     yield wrong("OUT_OF_RANGE", "rule: every bend scatters", prior=known | {"scatter": "0 deg"})
     yield wrong("OUT_OF_RANGE", "rule: from 0 to one half", prior=known | {"proportional": [0.6, 0.1]})
     yield wrong("UNIT_MISSING", "rule: a bare number has no unit", prior=known | {"scatter": "0.3"})
-    forward = texts([90.0], [91.0])
-    yield wrong("TRIALS_UNUSABLE", "rule: no bend springs forward, whatever is believed", prior=known, trials=forward)
+    forward = texts([90.0], [92.5])
+    yield wrong("TRIALS_UNUSABLE", "rule: no bend springs forward by so much, whatever is believed", prior=known, trials=forward)
     asked = {"trials": line["trials"], "wanted": ["60 deg"], "half_width": "0.5 deg", "chance": 0.95}
     asked |= {"candidates": ["30 deg", "90 deg"]}
     yield refused("advice", asked | {"trials": two}, "NOT_KNOWN", "rule: two trials tell nothing of the scatter")
@@ -370,7 +391,7 @@ def trials():
     yield record({"error": "UNREADABLE"}, "rule: 2026 has no 29th of February", date="2026-02-29")
     yield record({"error": "FIELD_MISSING"}, "rule: a former has a name", former=" ")
     yield record({"error": "FIELD_MISSING"}, "rule: a state of a record has a name", revision=" ")
-    yield record({"error": "TRIALS_UNUSABLE"}, "rule: no bend springs forward", trials=forward)
+    yield record({"error": "TRIALS_UNUSABLE"}, "rule: no bend springs forward by so much", trials=forward)
     yield record({"error": "OUT_OF_RANGE"}, "rule: a wall of at most half the diameter", tube=["4.75 mm", "2.4 mm", "low-carbon steel"])
 
 

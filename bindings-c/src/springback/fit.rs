@@ -16,7 +16,7 @@ use std::mem::MaybeUninit;
 pub struct lw_trial_fit(TrialFit);
 
 /// What is believed about springback before any trial. Set size to sizeof(lw_prior). Spreads and scatter are one standard
-/// deviation each, above zero.
+/// deviation each: at least 0.001 degrees, and 0.000 01 of the proportional part.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct lw_prior {
@@ -30,9 +30,11 @@ pub struct lw_prior {
     pub proportional: f64,
     /// How far off it may be.
     pub proportional_spread: f64,
+    /// How the two are off together, from -0.999 to 0.999; 0 where one says nothing of the other.
+    pub correlation: f64,
     /// Scatter of one bend.
     pub scatter: lw_angle,
-    /// Number of bends that the scatter is believed like; at least 1.
+    /// Number of bends that the scatter is believed like: 1 to 10 000.
     pub worth: usize,
 }
 
@@ -44,6 +46,7 @@ impl From<Prior> for lw_prior {
             constant_spread: prior.constant[1].into(),
             proportional: prior.proportional[0].value,
             proportional_spread: prior.proportional[1].value,
+            correlation: prior.correlation.value,
             scatter: prior.scatter.into(),
             worth: prior.worth,
         }
@@ -55,6 +58,7 @@ impl From<&lw_prior> for Prior {
         Prior {
             constant: [prior.constant.into(), prior.constant_spread.into()],
             proportional: [ratio(prior.proportional), ratio(prior.proportional_spread)],
+            correlation: ratio(prior.correlation),
             scatter: prior.scatter.into(),
             worth: prior.worth,
         }
@@ -111,7 +115,20 @@ pub extern "C" fn lw_trial_fit_springback(
     })
 }
 
-/// Scatter of one bend, one standard deviation.
+/// The step that the angles left were read to, as their numbers show: the coarsest of 1, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02
+/// and 0.01 degrees that all of them are multiples of.
+///
+/// Errors: LW_NOT_KNOWN where there is none, and without trials.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_trial_fit_reading(
+    fit: Option<&lw_trial_fit>,
+    reading: Option<&mut MaybeUninit<lw_angle>>,
+) -> lw_status {
+    call(|| put(reading, "reading", known(given(fit, "fit")?.0.reading(), "reading")?.into()))
+}
+
+/// Scatter of one bend, one standard deviation, and at least what the rounding of a reading makes: its step divided by the
+/// root of 12.
 ///
 /// Errors: LW_NOT_KNOWN for two trials without a prior, which lie on any line.
 #[unsafe(no_mangle)]

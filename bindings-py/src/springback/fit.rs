@@ -13,7 +13,8 @@ use linewright::units::ratio;
 use pyo3::prelude::*;
 
 /// What is believed about springback before any trial: each part as a pair of what is expected and how far off it may be
-/// (one standard deviation), the scatter of one bend, and the number of bends that this scatter is believed like.
+/// (one standard deviation), how the two are off together (`correlation`, from -0.999 to 0.999; 0 where one says nothing of
+/// the other), the scatter of one bend, and the number of bends that this scatter is believed like, 1 to 10 000.
 ///
 /// Raises `QuantityError`; the limits are checked by `TrialFit`.
 ///
@@ -31,6 +32,7 @@ impl Record for Prior {
         Call::class::<Self>(py)
             .named("constant", self.constant())?
             .named("proportional", self.proportional())?
+            .named("correlation", self.correlation())?
             .named("scatter", self.scatter())?
             .named("worth", self.worth())
     }
@@ -39,12 +41,13 @@ impl Record for Prior {
 #[pymethods]
 impl Prior {
     #[new]
-    #[pyo3(signature = (*, constant, proportional, scatter, worth))]
+    #[pyo3(signature = (*, constant, proportional, scatter, worth, correlation=None))]
     fn new(
         constant: &Bound<'_, PyAny>,
         proportional: &Bound<'_, PyAny>,
         scatter: &Bound<'_, PyAny>,
         worth: &Bound<'_, PyAny>,
+        correlation: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<Self> {
         const PAIR: &str = "a pair: what is expected, and how far off it may be";
         let [expected, spread] = quantity::angles(Some(constant), "constant")?[..] else {
@@ -54,9 +57,11 @@ impl Prior {
         let [share, share_spread] = shares[..] else {
             return Err(wrong_kind(proportional, "proportional", PAIR));
         };
+        let correlation = correlation.map(|share| quantity::number(share, "correlation")).transpose()?;
         Ok(Prior(springback::Prior {
             constant: [expected, spread],
             proportional: [ratio(share), ratio(share_spread)],
+            correlation: ratio(correlation.unwrap_or(0.0)),
             scatter: quantity::angle(scatter, "scatter")?,
             worth: quantity::count(worth, "worth")?,
         }))
@@ -72,6 +77,12 @@ impl Prior {
     #[getter]
     fn proportional(&self) -> (f64, f64) {
         (self.0.proportional[0].value, self.0.proportional[1].value)
+    }
+
+    /// How the two parts are off together.
+    #[getter]
+    fn correlation(&self) -> f64 {
+        self.0.correlation.value
     }
 
     /// Scatter of one bend.
@@ -165,7 +176,20 @@ impl TrialFit {
         error::call(|| self.0.springback()).map(Springback)
     }
 
-    /// Scatter of one bend, one standard deviation; None for two trials without a prior, which lie on any line.
+    /// The step that the angles left were read to, as their numbers show: the coarsest of 1, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02
+    /// and 0.01 degrees that all of them are multiples of. None where there is none, and without trials.
+    ///
+    /// >>> import linewright as lw
+    /// >>> fit = lw.TrialFit([("30 deg", "28 deg"), ("60 deg", "57.5 deg"), ("90 deg", "87 deg")])
+    /// >>> print(fit.reading, round(fit.scatter.deg, 3))
+    /// 0.5 deg 0.144
+    #[getter]
+    fn reading(&self) -> Option<Angle> {
+        self.0.reading().map(Angle)
+    }
+
+    /// Scatter of one bend, one standard deviation, and at least what the rounding of a reading makes, its step divided by the
+    /// root of 12; None for two trials without a prior, which lie on any line.
     #[getter]
     fn scatter(&self) -> Option<Angle> {
         self.0.scatter().map(Angle)

@@ -205,7 +205,7 @@ pub static TABLE: &[CodeRow] = &[
         Code::SpringbackWeak,
         "SPRINGBACK_WEAK",
         Caution,
-        "the settings rest on a single trial bend",
+        "the settings rest on trial bends at one angle only",
         "a second trial bend at another angle",
     ),
     tell(
@@ -294,7 +294,7 @@ pub static TABLE: &[CodeRow] = &[
         Code::SpringbackEstimated,
         "SPRINGBACK_ESTIMATED",
         Caution,
-        "the settings rest on mechanics and material data, not on a trial bend",
+        "the settings rest on mechanics and material data or on another prior, not on a trial bend",
         "two trial bends of this tube on this former",
     ),
     tell(

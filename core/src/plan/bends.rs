@@ -115,7 +115,7 @@ fn note_settings(tube: &Tube, bench: &Bench, planned: &[PlannedBend], problems: 
     }
     let Some(springback) = bench.springback() else { return };
     let made: Vec<_> = planned.iter().filter_map(|b| Some((b.number, b.setting?))).collect();
-    if springback.basis() == Basis::Mechanics && !made.is_empty() {
+    if matches!(springback.basis(), Basis::Mechanics | Basis::Prior) && !made.is_empty() {
         problems.push(Problem::new(Code::SpringbackEstimated, Part::Line));
     }
     if let Some(record) = springback.calibration().filter(|record| !record.is_for(tube) && !made.is_empty()) {

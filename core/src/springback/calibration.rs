@@ -6,7 +6,7 @@ mod typed;
 
 pub use date::Date;
 
-use super::{Springback, Trial};
+use super::{SCATTER_DEG, Springback, Trial};
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
@@ -70,7 +70,7 @@ impl Calibration {
         date: Date,
         revision: &str,
     ) -> Result<Calibration, Error> {
-        trials.iter().try_for_each(|trial| trial.check())?;
+        trials.iter().try_for_each(|trial| trial.check(SCATTER_DEG))?;
         Ok(Calibration {
             trials: trials.to_vec(),
             // How tight its maker lets it be bent is no part of the record.
@@ -208,6 +208,7 @@ mod tests {
         let prior = Prior {
             constant: [deg(1.0), deg(0.5)],
             proportional: [ratio(0.02), ratio(0.01)],
+            correlation: ratio(0.0),
             scatter: deg(0.3),
             worth: 2,
         };

@@ -1,7 +1,9 @@
 //! What trial bends say about springback, with intervals: least squares, and least squares on top of a prior.
 
 use super::line::{Line, inverse};
-use super::{Basis, Springback, Trial, is_one_angle};
+use super::prior::Prior;
+use super::reading;
+use super::{Basis, SCATTER_DEG, Springback, Trial, is_one_angle};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
@@ -17,7 +19,8 @@ const ENOUGH: usize = 5;
 const FALSE_ALARM: f64 = 0.05;
 
 /// The line through trial bends with its uncertainty. The model: springback = constant + proportional x set, each bend off
-/// by a normal error of the same unknown size.
+/// by a normal error of the same unknown size. Angles read to a coarse step can lie on a line by that alone, so the size is
+/// taken to be at least what the rounding of a reading makes; then the intervals cover more often than they say.
 ///
 /// ```
 /// use linewright::springback::{TrialFit, Trial};
@@ -39,46 +42,8 @@ pub struct TrialFit {
     prior: Option<Prior>,
 }
 
-/// What is believed about springback before any trial: from mechanics, or from another tube of the kind.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Prior {
-    /// Expected constant part, and how far off it may be (one standard deviation).
-    pub constant: [Angle; 2],
-    /// Expected proportional part, and how far off it may be (one standard deviation).
-    pub proportional: [Ratio; 2],
-    /// Scatter of one bend (one standard deviation), and the number of bends that this belief is worth.
-    pub scatter: Angle,
-    /// Number of bends that the scatter is believed like; at least 1.
-    pub worth: usize,
-}
-
-impl Prior {
-    /// Whether it is a belief that trials can be weighed against.
-    ///
-    /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a spread or a scatter of 0 and for a worth of no bend.
-    pub(super) fn check(&self) -> Result<(), Error> {
-        for part in self.constant {
-            bounds::SPRINGBACK_CONSTANT.angle(part)?;
-        }
-        for part in self.proportional {
-            bounds::SPRINGBACK_PROPORTIONAL.ratio(part)?;
-        }
-        bounds::SCATTER.angle(self.scatter)?;
-        let above_nothing = |field: &str, got: Value, is_above: bool| {
-            let need = Value::text("more than 0: nobody is wholly sure, and every bend scatters");
-            if is_above { Ok(()) } else { Err(Error::field(Code::OutOfRange, field, got, need)) }
-        };
-        let ([_, constant], [_, proportional]) = (self.constant, self.proportional);
-        above_nothing("constant", Value::Angle(constant), to_deg(constant) > 0.0)?;
-        above_nothing("proportional", Value::Ratio(proportional), proportional.value > 0.0)?;
-        above_nothing("scatter", Value::Angle(self.scatter), to_deg(self.scatter) > 0.0)?;
-        above_nothing("worth", Value::Count(self.worth), self.worth > 0)
-    }
-}
-
 /// Springback of a trial over its set angle, both in degrees.
-fn point(trial: &Trial) -> (f64, f64) {
+pub(super) fn point(trial: &Trial) -> (f64, f64) {
     (to_deg(trial.set), to_deg(trial.set) - to_deg(trial.got))
 }
 
@@ -95,10 +60,11 @@ impl TrialFit {
     /// [`TrialFit::springback`] refuses it.
     ///
     /// # Errors
-    /// As [`Springback::from_trials`], but not for what the line comes out as; `TRIALS_UNUSABLE` also for trials at one angle
-    /// only.
+    /// As [`Springback::from_trials`], but neither for what the line comes out as, nor for single trials that were read as
+    /// springing forward by up to 2 degrees: leaving them out would make the springback look larger than it is.
+    /// `TRIALS_UNUSABLE` also for trials at one angle only.
     pub fn new(trials: &[Trial]) -> Result<TrialFit, Error> {
-        Springback::line_of(trials)?;
+        Springback::line_of(trials, SCATTER_DEG)?;
         if is_one_angle(trials) {
             return Err(Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
                 .got(Value::text("trials at one angle"))
@@ -108,7 +74,7 @@ impl TrialFit {
         let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
         Ok(TrialFit {
             dof: dof_of(points.len()),
-            line: least_squares(&points),
+            line: least_squares(&points, reading::rounding(trials)),
             trials: trials.to_vec(),
             prior: None,
         })
@@ -120,35 +86,30 @@ impl TrialFit {
     /// own bends and of the trials together.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `TRIALS_UNUSABLE` for a trial that did not spring back.
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `TRIALS_UNUSABLE` for a trial that is no bend, and for one that the belief expects less
+    /// than once in a thousand times: one of the two is wrong.
     pub fn with_prior(prior: Prior, trials: &[Trial]) -> Result<TrialFit, Error> {
         prior.check()?;
-        let ([constant, spread_a], scatter) = (prior.constant.map(to_deg), to_deg(prior.scatter));
-        let [slope, spread_b] = prior.proportional.map(|part| part.value);
-        for trial in trials {
-            let (set, got) = (bounds::ANGLE.angle(trial.set)?, bounds::ANGLE.angle(trial.got)?);
-            if to_deg(got) > to_deg(set) {
-                return Err(Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
-                    .got(Value::Angle(got))
-                    .need(Value::text("a bend that springs back"))
-                    .into());
-            }
-        }
+        let scatter = to_deg(prior.scatter);
+        let [constant, slope] = prior.center();
+        let [pa, pb, pc] = inverse(prior.matrix());
+        trials.iter().try_for_each(|trial| trial.check(SCATTER_DEG))?;
+        prior.check_trials(trials)?;
         let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
         let [n, sx, sy, sxx, sxy] = sums(&points);
-        // Precision of the belief for a scatter of 1.
-        let (pa, pb) = (scatter * scatter / (spread_a * spread_a), scatter * scatter / (spread_b * spread_b));
-        let matrix = inverse([pa + n, pb + sxx, sx]);
-        let right = [pa * constant + sy, pb * slope + sxy];
+        let matrix = inverse([pa + n, pb + sxx, pc + sx]);
+        let right = [pa * constant + pc * slope + sy, pc * constant + pb * slope + sxy];
         let a = matrix[0] * right[0] + matrix[2] * right[1];
         let b = matrix[2] * right[0] + matrix[1] * right[1];
-        let dof = u32::try_from(prior.worth + trials.len()).unwrap_or(u32::MAX);
+        let dof = prior.worth().saturating_add(u32::try_from(trials.len()).unwrap_or(u32::MAX));
         // Squares: of the belief's scatter, of the residuals, and of what the belief had to give way.
-        let worth = f64::from(u32::try_from(prior.worth).unwrap_or(u32::MAX));
+        let worth = f64::from(prior.worth());
         let residual: f64 = points.iter().map(|(x, y)| (y - a - b * x) * (y - a - b * x)).sum();
-        let gave = pa * (a - constant) * (a - constant) + pb * (b - slope) * (b - slope);
+        let (da, db) = (a - constant, b - slope);
+        let gave = pa * da * da + 2.0 * pc * da * db + pb * db * db;
         let square = (worth * scatter * scatter + residual + gave) / f64::from(dof);
-        let line = Line { constant: a, slope: b, matrix, scatter: sqrt(square) };
+        let scatter = sqrt(square).max(reading::rounding(trials));
+        let line = Line { constant: a, slope: b, matrix, scatter };
         Ok(TrialFit { line, dof, trials: trials.to_vec(), prior: Some(prior) })
     }
 
@@ -160,7 +121,7 @@ impl TrialFit {
         let line = Springback::new(deg(self.line.constant), ratio(self.line.slope))?;
         let basis = match (&self.prior, self.trials.is_empty()) {
             (None, _) => Basis::Trials,
-            (Some(_), true) => Basis::Mechanics,
+            (Some(_), true) => Basis::Prior,
             (Some(_), false) => Basis::Blend,
         };
         Ok(Springback { trials: self.trials.clone(), basis, ..line })
@@ -178,7 +139,15 @@ impl TrialFit {
         self.prior.as_ref()
     }
 
-    /// Scatter of one bend, one standard deviation; None for two trials without a prior, which lie on any line.
+    /// The step that the angles left were read to, as their numbers show: the coarsest of 1, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02
+    /// and 0.01 degrees that all of them are multiples of. None where there is none, and without trials.
+    #[must_use]
+    pub fn reading(&self) -> Option<Angle> {
+        reading::step(&self.trials).map(deg)
+    }
+
+    /// Scatter of one bend, one standard deviation, and at least what the rounding of a reading makes, its step divided by the
+    /// root of 12; None for two trials without a prior, which lie on any line.
     #[must_use]
     pub fn scatter(&self) -> Option<Angle> {
         (self.dof > 0).then(|| deg(self.line.scatter))
@@ -212,7 +181,7 @@ impl TrialFit {
     }
 
     /// Interval of the right setting for a wanted angle at a chance (Fieller's); None for two trials without a prior, and
-    /// where the trials say so little that it has no end.
+    /// where the trials say so little that it has no end. As a setting, neither end is ever below the wanted angle.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
@@ -220,7 +189,7 @@ impl TrialFit {
         let wanted = to_deg(bounds::ANGLE.angle(wanted)?);
         let factor = self.factor(chance)?;
         let interval = if self.dof > 0 { self.line.setting_interval(wanted, factor) } else { None };
-        Ok(interval.map(|ends| ends.map(deg)))
+        Ok(interval.map(|ends| ends.map(|end| deg(end.max(wanted)))))
     }
 
     /// How far the next bend at a setting may land from what the line says, either way, at a chance.
@@ -240,9 +209,7 @@ impl TrialFit {
     pub fn weight_of_trials(&self, setting: Angle) -> Result<Ratio, Error> {
         let x = to_deg(bounds::ANGLE.angle(setting)?);
         let Some(prior) = &self.prior else { return Ok(ratio(1.0)) };
-        let scatter = to_deg(prior.scatter);
-        let share = |spread: f64| spread * spread / (scatter * scatter);
-        let before = share(to_deg(prior.constant[1])) + x * x * share(prior.proportional[1].value);
+        let before = Line { matrix: prior.matrix(), ..self.line }.leverage(x);
         Ok(ratio((1.0 - self.line.leverage(x) / before).clamp(0.0, 1.0)))
     }
 
@@ -270,9 +237,10 @@ impl TrialFit {
             return None;
         }
         // The square, made perpendicular to constant and slope by its own line.
-        let line = least_squares(&points);
+        let rounding = reading::rounding(&self.trials);
+        let line = least_squares(&points, rounding);
         let squares: Vec<(f64, f64)> = points.iter().map(|(x, _)| (*x, x * x)).collect();
-        let across = least_squares(&squares);
+        let across = least_squares(&squares, 0.0);
         let left: Vec<(f64, f64)> =
             points.iter().map(|(x, y)| (x * x - across.at(*x), y - line.at(*x))).collect();
         let size: f64 = left.iter().map(|(q, _)| q * q).sum();
@@ -283,7 +251,7 @@ impl TrialFit {
         let square = left.iter().map(|(q, y)| q * y).sum::<f64>() / size;
         let rest: f64 = left.iter().map(|(q, y)| (y - square * q) * (y - square * q)).sum();
         let dof = dof_of(points.len()) - 1;
-        let error = sqrt(rest / f64::from(dof) / size);
+        let error = sqrt(rest / f64::from(dof)).max(rounding) / sqrt(size);
         Some(square.abs() > student_both_sides(1.0 - FALSE_ALARM, dof) * error)
     }
 
@@ -311,6 +279,7 @@ fn dof_of(points: usize) -> u32 {
 /// there; None where there are fewer than five, or the others are at one angle.
 pub(super) fn farthest(trials: &[Trial]) -> Option<(usize, f64)> {
     let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
+    let rounding = reading::rounding(trials);
     if points.len() < ENOUGH {
         return None;
     }
@@ -323,7 +292,7 @@ pub(super) fn farthest(trials: &[Trial]) -> Option<(usize, f64)> {
         high - low >= super::SPREAD_DEG
     };
     let distance = |i: usize, others: &[(f64, f64)]| {
-        let (line, (x, y)) = (least_squares(others), points[i]);
+        let (line, (x, y)) = (least_squares(others, rounding), points[i]);
         (y - line.at(x)).abs() / line.next_half_width(x, 1.0).max(f64::MIN_POSITIVE)
     };
     (0..points.len())
@@ -333,8 +302,8 @@ pub(super) fn farthest(trials: &[Trial]) -> Option<(usize, f64)> {
         .max_by(|a, b| a.1.total_cmp(&b.1))
 }
 
-/// Least squares, about the middle of the angles so that no digits are lost.
-fn least_squares(points: &[(f64, f64)]) -> Line {
+/// Least squares, about the middle of the angles so that no digits are lost, with a scatter of at least `rounding`.
+fn least_squares(points: &[(f64, f64)], rounding: f64) -> Line {
     let [n, sx, sy, ..] = sums(points);
     let (mean_x, mean_y) = (sx / n, sy / n);
     let centered: Vec<(f64, f64)> = points.iter().map(|(x, y)| (x - mean_x, y - mean_y)).collect();
@@ -345,6 +314,6 @@ fn least_squares(points: &[(f64, f64)]) -> Line {
         constant: mean_y - slope * mean_x,
         slope,
         matrix: [1.0 / n + mean_x * mean_x / sxx, 1.0 / sxx, -mean_x / sxx],
-        scatter: if n > 2.0 { sqrt(residual / (n - 2.0)) } else { 0.0 },
+        scatter: if n > 2.0 { sqrt(residual / (n - 2.0)).max(rounding) } else { 0.0 },
     }
 }

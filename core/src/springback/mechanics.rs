@@ -286,7 +286,8 @@ impl Mechanics {
     }
 
     /// What mechanics believes before any trial, to be weighed against trials: the estimate, spread as the material's data
-    /// scatter (here one standard deviation of each), and a scatter of one bend that counts like `worth` bends.
+    /// scatter (here one standard deviation of each), and a scatter of one bend that counts like `worth` bends. The two parts
+    /// come from one moment, and so are off together where the tool has an arm.
     ///
     /// # Errors
     /// As [`Mechanics::setting_range`]; `OUT_OF_RANGE` also where nothing scatters, and for a worth of no bend.
@@ -312,9 +313,13 @@ impl Mechanics {
         let both = |a: f64, b: f64| sqrt(a * a + b * b);
         // A tool without an arm in the model still has one: the constant may be off by what one bend scatters.
         let constant = both(both(by_strength.0, by_modulus.0), to_deg(bend_scatter));
+        let proportional = both(by_strength.1, by_modulus.1);
+        let together = by_strength.0 * by_strength.1 + by_modulus.0 * by_modulus.1;
+        let correlation = if together > 0.0 { together / (constant * proportional) } else { 0.0 };
         let prior = Prior {
             constant: [line.constant(), deg(constant)],
-            proportional: [line.proportional(), ratio(both(by_strength.1, by_modulus.1))],
+            proportional: [line.proportional(), ratio(proportional)],
+            correlation: ratio(correlation.min(bounds::CORRELATION.max)),
             scatter: bend_scatter,
             worth,
         };

@@ -1,0 +1,92 @@
+//! What is believed about springback before any trial.
+
+use super::fit::point;
+use super::{Trial, trial_text, unusable};
+use crate::bounds;
+use crate::code::Code;
+use crate::error::Error;
+use crate::math::sqrt;
+use crate::problem::Value;
+use crate::statistics::student_both_sides;
+use crate::units::{Angle, Ratio, angle_text, deg, to_deg};
+
+/// Chance that a trial is within what is believed, if the belief is right. Beyond it one of the two is wrong (ours).
+const BELIEVABLE: f64 = 0.999;
+
+/// What is believed about springback before any trial: from mechanics, or from another tube of the kind.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Prior {
+    /// Expected constant part, and how far off it may be (one standard deviation, at least 0.001 degrees).
+    pub constant: [Angle; 2],
+    /// Expected proportional part, and how far off it may be (one standard deviation, at least 0.000 01).
+    pub proportional: [Ratio; 2],
+    /// How the two are off together, from -0.999 to 0.999: 0 where one says nothing of the other; near 1 where both come from
+    /// the same moment, as in mechanics.
+    pub correlation: Ratio,
+    /// Scatter of one bend (one standard deviation, at least 0.001 degrees).
+    pub scatter: Angle,
+    /// Number of bends that the scatter is believed like: 1 to 10 000.
+    pub worth: usize,
+}
+
+impl Prior {
+    /// Whether it is a belief that trials can be weighed against.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a spread or a scatter of nearly 0 and for a worth of no bend.
+    pub(super) fn check(&self) -> Result<(), Error> {
+        let ([constant, spread], [proportional, share]) = (self.constant, self.proportional);
+        bounds::SPRINGBACK_CONSTANT.angle(constant)?;
+        bounds::SPRINGBACK_PROPORTIONAL.ratio(proportional)?;
+        bounds::CONSTANT_SPREAD.angle(spread)?;
+        bounds::PROPORTIONAL_SPREAD.ratio(share)?;
+        bounds::CORRELATION.ratio(self.correlation)?;
+        bounds::PRIOR_SCATTER.angle(self.scatter)?;
+        if (1..=bounds::MOST_WORTH).contains(&self.worth) {
+            return Ok(());
+        }
+        let need = Value::text(format!("1 to {} bends", bounds::MOST_WORTH));
+        Err(Error::field(Code::OutOfRange, "worth", Value::Count(self.worth), need))
+    }
+
+    /// Constant in degrees, and proportional part.
+    pub(super) fn center(&self) -> [f64; 2] {
+        [to_deg(self.constant[0]), self.proportional[0].value]
+    }
+
+    /// The worth as a number of degrees of freedom.
+    pub(super) fn worth(&self) -> u32 {
+        u32::try_from(self.worth).unwrap_or(u32::MAX)
+    }
+
+    /// Variances of constant and proportional part and their covariance, for a scatter of 1.
+    pub(super) fn matrix(&self) -> [f64; 3] {
+        let scatter = to_deg(self.scatter);
+        let [a, b] = [to_deg(self.constant[1]) / scatter, self.proportional[1].value / scatter];
+        [a * a, b * b, self.correlation.value * a * b]
+    }
+
+    /// Whether every trial is one that the belief expects.
+    pub(super) fn check_trials(&self, trials: &[Trial]) -> Result<(), Error> {
+        let (scatter, factor) = (to_deg(self.scatter), student_both_sides(BELIEVABLE, self.worth()));
+        let ([constant, slope], [a, b, ab]) = (self.center(), self.matrix());
+        for trial in trials {
+            let (x, y) = point(trial);
+            let expected = constant + slope * x;
+            let width = factor * scatter * sqrt(1.0 + a + x * (2.0 * ab + x * b));
+            if (y - expected).abs() > width {
+                let text = format!(
+                    "{}, where the prior expects {} within {}",
+                    trial_text(trial),
+                    angle_text(deg(x - expected)),
+                    angle_text(deg(width)),
+                );
+                return Err(unusable(
+                    &text,
+                    "a trial that the prior can be right beside: measure it again, or leave the prior out",
+                ));
+            }
+        }
+        Ok(())
+    }
+}
