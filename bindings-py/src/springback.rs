@@ -121,7 +121,7 @@ impl Springback {
         pairs(self.0.trials())
     }
 
-    /// What it rests on: "given", "trials", "mechanics" or "blend".
+    /// What it rests on: "given", "trials", "mechanics", "prior" or "blend".
     #[getter]
     fn basis(&self) -> &'static str {
         self.0.basis().name()

@@ -87,7 +87,7 @@ def test_few_trials_say_what_they_cannot():
     assert "third trial" in error.need
     one = lw.TrialFit(TRIALS[5:6], prior=PRIOR)
     assert one.springback().basis == "blend" and 0 < one.weight_of_trials("90 deg") < 1
-    assert lw.TrialFit([], prior=PRIOR).springback().basis == "mechanics"
+    assert lw.TrialFit([], prior=PRIOR).springback().basis == "prior"
     raises("TRIALS_UNUSABLE", lw.TrialFit, TRIALS[:1])
     raises("TRIALS_UNUSABLE", lw.TrialFit, [("90 deg", "91 deg"), ("45 deg", "44 deg")])
     raises("WRONG_KIND", lw.TrialFit, [("90 deg",)])
@@ -167,3 +167,36 @@ def test_the_page_shows_what_the_fit_says():
     assert "NOT KNOWN" in lw.TrialFit(TRIALS[::7]).page(["90 deg"], chance=0.95)
     raises("OUT_OF_RANGE", fit.page, ["90 deg"] * 15, chance=0.95)
     raises("WRONG_KIND", fit.page, [], chance=0.95, calibration="none")
+
+
+def test_readings_of_a_hand_have_a_rounding():
+    fit = lw.TrialFit([("30 deg", "28 deg"), ("60 deg", "57.5 deg"), ("90 deg", "87 deg")])
+    assert fit.reading == lw.deg(0.5)
+    assert fit.scatter.deg == pytest.approx(0.5 / 12**0.5, rel=1e-12)
+    low, high = fit.setting_interval("90 deg", chance=0.95)
+    assert low.deg < 93.05 < high.deg
+    found = fit.advice(["90 deg"], half_width="0.5 deg", chance=0.95, candidates=["45 deg", "90 deg"])
+    assert found.is_enough and 0 < len(found.angles) < 5
+    assert lw.TrialFit([("30 deg", "28.123 deg"), ("60 deg", "57.456 deg")]).reading is None
+
+
+def test_a_prior_has_limits_and_its_parts_go_together():
+    given = {"constant": ("1 deg", "0.5 deg"), "proportional": (0.02, 0.01), "scatter": "0.3 deg", "worth": 2}
+    assert lw.Prior(**given).correlation == 0.0 and lw.Prior(**given) == lw.Prior(**given, correlation=0)
+    together = lw.TrialFit([], prior=lw.Prior(**given, correlation=0.9)).setting_interval("90 deg", chance=0.9)
+    apart = lw.TrialFit([], prior=lw.Prior(**given)).setting_interval("90 deg", chance=0.9)
+    assert together[1] > apart[1]
+    for part, value in [
+        ("worth", 10_001),
+        ("worth", 2**63),
+        ("scatter", "1e-170 deg"),
+        ("constant", ("1 deg", "1e-160 deg")),
+        ("proportional", (0.02, 1e-170)),
+        ("correlation", 1.0),
+    ]:
+        with pytest.raises(lw.InputError) as beyond:
+            lw.TrialFit([("90 deg", "87 deg")], prior=lw.Prior(**given | {part: value}))
+        assert beyond.value.code == "OUT_OF_RANGE" and part in beyond.value.part
+    with pytest.raises(lw.InputError, match="where the prior expects") as wrong:
+        lw.TrialFit([("90 deg", "60 deg")], prior=lw.Prior(**given | {"worth": 8}))
+    assert wrong.value.code == "TRIALS_UNUSABLE"
