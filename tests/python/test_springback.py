@@ -89,7 +89,7 @@ def test_few_trials_say_what_they_cannot():
     assert one.springback().basis == "blend" and 0 < one.weight_of_trials("90 deg") < 1
     assert lw.TrialFit([], prior=PRIOR).springback().basis == "prior"
     raises("TRIALS_UNUSABLE", lw.TrialFit, TRIALS[:1])
-    raises("TRIALS_UNUSABLE", lw.TrialFit, [("90 deg", "91 deg"), ("45 deg", "44 deg")])
+    raises("TRIALS_UNUSABLE", lw.TrialFit, [("90 deg", "93 deg"), ("45 deg", "44 deg")])
     raises("WRONG_KIND", lw.TrialFit, [("90 deg",)])
     raises("UNIT_MISSING", lw.TrialFit, [(90, 87)])
     raises("WRONG_KIND", lw.TrialFit, TRIALS, prior=0.3)
