@@ -200,3 +200,21 @@ def test_a_prior_has_limits_and_its_parts_go_together():
     with pytest.raises(lw.InputError, match="where the prior expects") as wrong:
         lw.TrialFit([("90 deg", "60 deg")], prior=lw.Prior(**given | {"worth": 8}))
     assert wrong.value.code == "TRIALS_UNUSABLE"
+
+
+def test_the_page_has_room_for_a_bend_read_as_springing_forward():
+    trials = [("30 deg", "30.5 deg"), ("60 deg", "59.5 deg"), ("90 deg", "88 deg")]
+    root = ET.fromstring(lw.TrialFit(trials).page(["60 deg"], chance=0.95))
+    svg = "{http://www.w3.org/2000/svg}"
+    group = {g.get("id"): g for g in root.iter(f"{svg}g")}
+    found = [(float(t.get("y")), float(t.text)) for t in group["up"].iter(f"{svg}text")]
+    assert min(value for _, value in found) < -0.4 and 0.0 in [value for _, value in found]
+    lowest = max(y for y, _ in found)
+    assert all(float(circle.get("cy")) <= lowest for circle in group["trials"].iter(f"{svg}circle"))
+    words = " ".join(text.text for text in root.iter(f"{svg}text"))
+    assert "read to 0.5 degrees" not in words
+
+
+def test_the_page_says_that_readings_alone_made_the_band():
+    trials = [("30 deg", "28 deg"), ("60 deg", "57.5 deg"), ("90 deg", "87 deg")]
+    assert "Angles were read to 0.5 degrees" in lw.TrialFit(trials).page(["60 deg"], chance=0.95)

@@ -93,6 +93,8 @@ struct Picture<'a> {
     /// Ends of the two axes in degrees, and the steps of their numbers.
     ends: [f64; 2],
     steps: [f64; 2],
+    /// Where the upward axis starts: at 0, or below it where a bend was read as springing forward.
+    floor: f64,
     constant: f64,
     slope: f64,
     /// Where the trials lie, if there are any.
@@ -138,10 +140,13 @@ impl Picture<'_> {
             highest = highest.max(line + half.min(3.0 * line));
         }
         let (up, up_step) = axis(1.05 * highest);
+        // A bend can be read as springing forward.
+        let lowest = fit.trials().iter().map(|t| to_deg(t.set) - to_deg(t.got)).fold(0.0, f64::min);
         Ok(Picture {
             fit,
             chance,
             ends: [across, up],
+            floor: up_step * (lowest / up_step).floor(),
             steps: [across_step, up_step],
             constant,
             slope,
@@ -152,7 +157,8 @@ impl Picture<'_> {
     /// Where a point lies on the sheet.
     fn at(&self, set: f64, springback: f64) -> [f64; 2] {
         let [left, top, right, bottom] = FRAME;
-        [left + set / self.ends[0] * (right - left), bottom - springback / self.ends[1] * (bottom - top)]
+        let up = (springback - self.floor) / (self.ends[1] - self.floor);
+        [left + set / self.ends[0] * (right - left), bottom - up * (bottom - top)]
     }
 
     fn on_line(&self, set: f64) -> [f64; 2] {
@@ -167,12 +173,13 @@ impl Picture<'_> {
     fn axes(&self, svg: &mut Svg) {
         let [left, top, right, bottom] = FRAME;
         let ticks = |axis: usize| {
-            let (end, step) = (self.ends[axis], self.steps[axis]);
-            (0..).map(move |i: u32| f64::from(i) * step).take_while(move |value| *value < end + 0.5 * step)
+            let (start, end, step) = ([0.0, self.floor][axis], self.ends[axis], self.steps[axis]);
+            let steps = (0..).map(move |i: u32| start + f64::from(i) * step);
+            steps.take_while(move |value| *value < end + 0.5 * step)
         };
         svg.begin("across");
         for value in ticks(0) {
-            let [x, _] = self.at(value, 0.0);
+            let [x, _] = self.at(value, self.floor);
             svg.line(&[[x, top], [x, bottom]], THIN);
             svg.text([x, bottom + 5.0], 3.2, "middle", &number(value));
         }
@@ -312,7 +319,14 @@ impl Picture<'_> {
             notes.push(
                 "Two trials lie on any line: how far the next bend may be off is NOT KNOWN.".to_owned(),
             );
-        } else if self.fit.prior().is_some() {
+        }
+        if let Some(read) = self.fit.scatter_of_reading() {
+            notes.push(format!(
+                "Angles were read to {} degrees: the band is what that alone leaves open.",
+                number(to_deg(read))
+            ));
+        }
+        if self.fit.prior().is_some() {
             notes.push(match self.span {
                 Some(_) => "Trials weighed against what was believed before them.".to_owned(),
                 None => "No trial bend yet: what was believed before any.".to_owned(),

@@ -153,6 +153,12 @@ impl TrialFit {
         (self.dof > 0).then(|| deg(self.line.scatter))
     }
 
+    /// The step that the angles were read to, where the scatter is what its rounding makes and the trials told no more.
+    pub(crate) fn scatter_of_reading(&self) -> Option<Angle> {
+        let told = self.scatter()?;
+        self.reading().filter(|_| to_deg(told) <= reading::rounding(&self.trials))
+    }
+
     /// Standard errors of the constant and of the proportional part.
     #[must_use]
     pub fn standard_errors(&self) -> Option<(Angle, Ratio)> {
