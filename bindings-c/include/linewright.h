@@ -131,7 +131,7 @@ enum lw_code {
     LW_FLARE_SLIPPED = 320,
     /** a clip position falls into a bend */
     LW_CLIP_IN_BEND = 321,
-    /** the settings rest on mechanics and material data, not on a trial bend */
+    /** the settings rest on mechanics and material data or on another prior, not on a trial bend */
     LW_SPRINGBACK_ESTIMATED = 322,
     /** the radius as formed was computed from the former's groove and material data, not measured */
     LW_RADIUS_ESTIMATED = 323,
@@ -3499,9 +3499,10 @@ lw_status lw_piece_fit_radius(const lw_piece_fit *fit, lw_length *radius);
 lw_status lw_piece_fit_radius_error(const lw_piece_fit *fit, lw_length *radius_error);
 
 /**
- * Scatter of one piece's gain, one standard deviation. Errors: LW_NOT_KNOWN for one piece.
+ * Scatter of one piece's gain, one standard deviation, and at least what the rounding of lengths and legs makes. Errors: LW_NOT_KNOWN for one piece.
  */
-lw_status lw_piece_fit_scatter(const lw_piece_fit *fit, lw_length *scatter);
+lw_status lw_piece_fit_scatter(const lw_piece_fit *fit,
+                               lw_length *scatter);
 
 /**
  * Interval of the radius at a chance such as 0.95.

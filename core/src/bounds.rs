@@ -187,6 +187,8 @@ pub const PROPORTIONAL_SPREAD: Bound = bound("proportional", 0.000_01, 0.5, "1",
 pub const CORRELATION: Bound = bound("correlation", -0.999, 0.999, "1", "at 1 one would be the other");
 /// Number of bends that a belief can be worth.
 pub const MOST_WORTH: usize = 10_000;
+/// Step that lengths are read to.
+pub const READING: Bound = bound("reading", 0.001, 10.0, "mm", "rulers and calipers");
 /// Arm of a bending tool along which the moment falls to zero.
 pub const ARM: Bound = bound("arm", 0.0, 2_000.0, "mm", "hand tools");
 /// Largest number of bends in a line.

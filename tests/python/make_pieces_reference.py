@@ -72,9 +72,25 @@ def share_interval(beta, covariance, scatter, dof, chance):
     return ends
 
 
-def numbers(pieces, chance):
+def read_to(numbers):
+    """The coarsest step that lengths are read to and all of these are multiples of; 0 where there is none."""
+    steps = sorted([25.4 / 16, 25.4 / 32, 25.4 / 64, 1.0, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01], reverse=True)
+    return next((s for s in steps if all(abs(n - round(n / s) * s) < 1e-6 for n in numbers)), 0.0)
+
+
+def rounding(pieces):
+    """What rounding adds to a gain, one standard deviation, on average over the pieces; a length is no coarser than legs."""
+    squares = 0.0
+    for length, legs, _ in pieces:
+        step = read_to(legs)
+        squares += (len(legs) * step**2 + min(step, read_to([length])) ** 2) / 12
+    return math.sqrt(squares / len(pieces))
+
+
+def numbers(pieces, chance, least):
     unit, turns, gain = design(pieces)
     beta, covariance, scatter, dof = fitted([unit], gain)
+    scatter = None if scatter is None else max(scatter, least)
     radius = float(beta[0])
     cells = [radius, None, None, None, scatter, radius * (2 - math.pi / 2)]
     if dof > 0:
@@ -86,6 +102,7 @@ def numbers(pieces, chance):
     sine2 = 1 - (unit @ turns) ** 2 / ((unit @ unit) * (turns @ turns))
     if len(gain) > 1 and sine2 >= 0.01:
         beta, covariance, scatter, dof = fitted([unit, turns], gain)
+        scatter = None if scatter is None else max(scatter, least)
         cells[6], cells[8] = float(beta[0]), float(beta[1] / beta[0])
         if dof > 0:
             cells[7] = scatter * math.sqrt(float(covariance[0, 0]))
@@ -116,7 +133,7 @@ def rows():
         if np.max(np.abs(gain - unit * float(fitted([unit], gain)[0][0]))) > 2.9:
             continue
         text = "|".join(" ".join([repr(n), ";".join(map(repr, legs)), ";".join(map(repr, a))]) for n, legs, a in pieces)
-        cells = ["" if cell is None else repr(float(cell)) for cell in numbers(pieces, chance)]
+        cells = ["" if cell is None else repr(float(cell)) for cell in numbers(pieces, chance, rounding(pieces))]
         lines.append(",".join([text, repr(chance), *cells]))
 
 

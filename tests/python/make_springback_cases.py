@@ -409,7 +409,9 @@ def piece_fit(rows, angle, chance, origin):
     for length, legs, angles, *od in rows:
         edges = [0.0, *((od[0] if od else 0.0) / 2 * math.tan(math.radians(a) / 2) for a in angles), 0.0]
         centered.append((length, [leg - a - b for leg, a, b in zip(legs, edges, edges[1:])], angles))
-    radius, error, low, high, scatter, _, arc, _, share, share_low, share_high = bent.numbers(centered, chance)
+    radius, error, low, high, scatter, _, arc, _, share, share_low, share_high = bent.numbers(
+        centered, chance, bent.rounding([row[:3] for row in rows])
+    )
     turn = math.radians(angle)
     unit = 2 * math.tan(turn / 2) - turn
 
@@ -446,6 +448,10 @@ def formers():
     ]  # fmt: skip
     yield piece_fit(longer, 90.0, 0.95, solved)
     yield piece_fit(longer, 120.0, 0.8, solved)
+    # Read to a millimeter they agree by that alone.
+    yield piece_fit([(200.0, [112.0, 94.0], [90.0])] * 2, 90.0, 0.95, f"two that are alike; {solved}")
+    whole = [(200.0, [112.0, 94.0], [90.0], 4.75), (300.0, [160.0, 150.0], [90.0], 4.75), (250.0, [130.0, 121.0], [45.0], 4.75)]
+    yield piece_fit(whole, 60.0, 0.9, f"outer legs to a millimeter; {solved}")
     outer = [(200.0, [115.1, 97.2], [90.0], 6.0), (200.0, [104.0, 99.6], [45.0], 6.0), *three[2:]]
     yield piece_fit(outer, 90.0, 0.95, f"outer legs less half the diameter x tan(angle / 2); {solved}")
     yield of_groove(plastic("250 MPa"), "14.2875 mm")

@@ -1,6 +1,7 @@
 """The radius of a former from test pieces in Python: the reference table, and what cannot be."""
 
 import csv
+import pickle
 from pathlib import Path
 
 import linewright as lw
@@ -66,3 +67,19 @@ def test_pieces_that_cannot_be():
     assert code(lw.PieceFit, ["200 mm"]) == "WRONG_KIND"
     short = lw.TestPiece("200 mm", legs=["100 mm", "90 mm"], angles=["90 deg"])
     assert code(lw.PieceFit, [short]) == "TRIALS_UNUSABLE"
+
+
+def test_pieces_keep_what_they_were_read_to():
+    given = {"legs": ["112 mm", "94 mm"], "angles": ["90 deg"]}
+    whole = lw.TestPiece("200 mm", **given)
+    assert whole.reading == lw.mm(1)
+    alike = lw.PieceFit([whole, whole])
+    # Two legs and a length, each rounded to a millimeter.
+    assert alike.scatter.mm == pytest.approx(0.5, rel=1e-12)
+    outer = lw.TestPiece.from_outer_legs("200 mm", outer_legs=["114.5 mm", "96 mm"], angles=["90 deg"], od="4.75 mm")
+    finer = lw.TestPiece("200 mm", **given, reading="0.1 mm")
+    assert outer.reading == lw.mm(0.5) and finer.reading == lw.mm(0.1) and finer != whole
+    for piece in (whole, outer, finer):
+        assert pickle.loads(pickle.dumps(piece)) == piece == eval(repr(piece), vars(lw))
+    with pytest.raises(lw.InputError):
+        lw.TestPiece("200 mm", **given, reading="0 mm")

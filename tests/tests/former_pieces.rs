@@ -176,3 +176,46 @@ fn intervals_cover_as_often_as_they_say() -> Outcome {
     }
     Ok(())
 }
+
+/// Legs as a ruler reads them, to a millimeter or half of one: two or three pieces agree exactly in many cases, and the
+/// interval still holds the radius at least as often as it says (within the noise of the count).
+#[test]
+fn readings_of_a_ruler_are_covered_at_least_as_often_as_said() -> Outcome {
+    const RUNS: u64 = 10_000;
+    let mut on_the_floor = 0_u32;
+    for (round, (angles, step)) in [
+        (&[90.0, 90.0][..], 1.0),
+        (&[90.0, 90.0, 90.0], 1.0),
+        (&[90.0, 90.0], 0.5),
+        (&[45.0, 90.0, 120.0, 120.0], 1.0),
+        (&[45.0, 60.0, 90.0, 90.0, 120.0, 130.0], 0.5),
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let (mut covered, radius) = (0_u32, 14.3);
+        for run in 0..RUNS {
+            let at = (u64::try_from(round)? * RUNS + run) * 64;
+            let pieces = (at..).step_by(5).zip(angles).map(|(i, angle)| {
+                let turn = angle * PI / 180.0;
+                // Where the bend lies is chance, and so is where its legs lie between the marks of the ruler.
+                let legs =
+                    [90.0 + 4.0 * normal(i), 95.0 + 4.0 * normal(i + 1)].map(|leg| leg + 0.1 * normal(i + 2));
+                let length = legs[0] + legs[1] - radius * (2.0 * (turn / 2.0).tan() - turn);
+                piece((length / step).round() * step, &legs.map(|leg| (leg / step).round() * step), &[*angle])
+            });
+            let fit = PieceFit::new(&pieces.collect::<Result<Vec<_>, _>>()?)?;
+            let [low, high] = fit.radius_interval(0.95)?.ok_or("no interval")?.map(to_mm);
+            covered += u32::from((low..=high).contains(&radius));
+            let scatter = to_mm(fit.scatter().ok_or("no scatter")?);
+            on_the_floor += u32::from((scatter - step * 0.5).abs() < 1e-9);
+        }
+        #[expect(clippy::cast_precision_loss, reason = "small counts")]
+        let share = f64::from(covered) / RUNS as f64;
+        println!("{} pieces read to {step} mm: {share}", angles.len());
+        assert!(share >= 0.94, "{} pieces, {step}: {share}", angles.len());
+    }
+    // Three readings to a step scatter by half of it.
+    assert!(on_the_floor > 5_000, "{on_the_floor}");
+    Ok(())
+}

@@ -109,7 +109,7 @@ pub extern "C" fn lw_piece_fit_radius_error(
     })
 }
 
-/// Scatter of one piece's gain, one standard deviation. Errors: LW_NOT_KNOWN for one piece.
+/// Scatter of one piece's gain, one standard deviation, and at least what the rounding of lengths and legs makes. Errors: LW_NOT_KNOWN for one piece.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_piece_fit_scatter(
     fit: Option<&lw_piece_fit>,

@@ -1104,7 +1104,15 @@ class HeldBend(_Value):
 @final
 class TestPiece(_Value):
     __test__: bool
-    def __new__(cls, length: _Length, /, *, legs: Iterable[_Length], angles: Iterable[_Angle]) -> Self: ...
+    def __new__(
+        cls,
+        length: _Length,
+        /,
+        *,
+        legs: Iterable[_Length],
+        angles: Iterable[_Angle],
+        reading: _Length | None = None,
+    ) -> Self: ...
     @classmethod
     def from_outer_legs(
         cls, length: _Length, /, *, outer_legs: Iterable[_Length], angles: Iterable[_Angle], od: _Length
@@ -1115,6 +1123,8 @@ class TestPiece(_Value):
     def legs(self) -> list[Length]: ...
     @property
     def angles(self) -> list[Angle]: ...
+    @property
+    def reading(self) -> Length | None: ...
     @property
     def gain(self) -> Length: ...
 

@@ -11,7 +11,8 @@ use pyo3::prelude::*;
 use pyo3::types::PyType;
 
 /// A piece of tube, measured straight, then bent and measured again: its length before bending, its legs along the
-/// centerline from end to corner, corner to corner, and corner to end, and the angles that remained, in order.
+/// centerline from end to corner, corner to corner, and corner to end, and the angles that remained, in order. `reading` is
+/// the step that the legs were read to; left out, their numbers show it.
 ///
 /// Raises `InputError` (COUNT_MISMATCH where there is not one leg more than angles, OUT_OF_RANGE), `QuantityError`.
 ///
@@ -24,7 +25,8 @@ pub(crate) struct TestPiece(bench::TestPiece);
 
 impl Record for TestPiece {
     fn call<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
-        Call::class::<Self>(py).arg(self.length())?.named("legs", self.legs())?.named("angles", self.angles())
+        let call = Call::class::<Self>(py).arg(self.length())?.named("legs", self.legs())?;
+        call.named("angles", self.angles())?.given("reading", self.reading())
     }
 }
 
@@ -36,12 +38,25 @@ impl TestPiece {
     const IS_TEST: bool = false;
 
     #[new]
-    #[pyo3(signature = (length, /, *, legs, angles))]
-    fn new(length: &Bound<'_, PyAny>, legs: &Bound<'_, PyAny>, angles: &Bound<'_, PyAny>) -> PyResult<Self> {
+    #[pyo3(signature = (length, /, *, legs, angles, reading=None))]
+    fn new(
+        length: &Bound<'_, PyAny>,
+        legs: &Bound<'_, PyAny>,
+        angles: &Bound<'_, PyAny>,
+        reading: Option<&Bound<'_, PyAny>>,
+    ) -> PyResult<Self> {
         let length = quantity::length(length, "length")?;
         let legs = quantity::lengths(Some(legs), "legs")?;
         let angles = quantity::angles(Some(angles), "angles")?;
-        error::call(|| bench::TestPiece::new(length, &legs, &angles)).map(TestPiece)
+        let reading = quantity::length_if(reading, "reading")?;
+        error::call(|| {
+            let piece = bench::TestPiece::new(length, &legs, &angles)?;
+            match reading {
+                Some(_) => piece.with_reading(reading),
+                None => Ok(piece),
+            }
+        })
+        .map(TestPiece)
     }
 
     /// The same with legs as a square or a tape laid over the outer edges of the tube measures them, to the outer corners.
@@ -84,6 +99,18 @@ impl TestPiece {
     #[getter]
     fn angles(&self) -> Vec<Angle> {
         self.0.angles().iter().copied().map(Angle).collect()
+    }
+
+    /// The step that its legs were read to, as given or as their numbers show: the coarsest of 1/16 in, 1 mm, 1/32 in, 0.5 mm,
+    /// 1/64 in, 0.25, 0.2, 0.1, 0.05, 0.02 and 0.01 mm that all of them are multiples of; of outer legs as they were read. None
+    /// for finer ones.
+    ///
+    /// >>> import linewright as lw
+    /// >>> print(lw.TestPiece("200 mm", legs=["112 mm", "94.5 mm"], angles=["90 deg"]).reading)
+    /// 0.5 mm
+    #[getter]
+    fn reading(&self) -> Option<Length> {
+        self.0.reading().map(Length)
     }
 
     /// The gain of its bends together as measured: how much longer the legs are than the piece was.
@@ -156,7 +183,8 @@ impl PieceFit {
         self.fit.radius_error().map(Length)
     }
 
-    /// Scatter of one piece's gain, one standard deviation; None for one piece.
+    /// Scatter of one piece's gain, one standard deviation, and at least what the rounding of lengths and legs makes; None for
+    /// one piece.
     #[getter]
     fn scatter(&self) -> Option<Length> {
         self.fit.scatter().map(Length)

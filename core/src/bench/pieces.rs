@@ -13,7 +13,7 @@ use crate::code::Code;
 use crate::error::Error;
 use crate::math::{sqrt, tan};
 use crate::problem::{Part, Problem, Value};
-use crate::statistics::student_both_sides;
+use crate::statistics::{read_to as read_to_step, rounding, student_both_sides};
 use crate::units::{Angle, Length, Ratio, mm, ratio, to_mm, to_rad};
 
 /// A piece whose legs miss the others by more was misread (ours, no source): a hand measures a leg to a millimeter.
@@ -21,6 +21,9 @@ const SCATTER_MM: f64 = 3.0;
 /// Squared sine of the angle between the two unknowns below which pieces do not tell them apart (ours, no source): two
 /// bends of 80 and 90 degrees have 0.02.
 const TOLD_APART: f64 = 0.01;
+/// Steps that lengths are read to, in mm, the coarsest first: sixteenths to sixty-fourths of an inch among them (ours, no
+/// source).
+const STEPS: [f64; 11] = [25.4 / 16.0, 1.0, 25.4 / 32.0, 0.5, 25.4 / 64.0, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01];
 
 /// A piece of tube, measured straight, then bent and measured again.
 #[derive(Debug, Clone, PartialEq)]
@@ -28,6 +31,11 @@ pub struct TestPiece {
     length: Length,
     legs: Vec<Length>,
     angles: Vec<Angle>,
+    reading: Option<Length>,
+}
+
+fn read_to(lengths: &[Length]) -> Option<Length> {
+    read_to_step(lengths.iter().copied().map(to_mm), &STEPS).map(mm)
 }
 
 impl TestPiece {
@@ -46,6 +54,7 @@ impl TestPiece {
                 .into());
         }
         Ok(TestPiece {
+            reading: read_to(legs),
             length: bounds::PIECE.length(length)?,
             legs: legs.iter().map(|leg| bounds::LEG.length(*leg)).collect::<Result<_, _>>()?,
             angles: angles.iter().map(|angle| bounds::PIECE_ANGLE.angle(*angle)).collect::<Result<_, _>>()?,
@@ -74,7 +83,33 @@ impl TestPiece {
             .enumerate()
             .map(|(i, leg)| mm(to_mm(*leg) - edge(i.checked_sub(1)) - edge(Some(i))))
             .collect();
-        TestPiece::new(length, &legs, angles)
+        let piece = TestPiece::new(length, &legs, angles)?;
+        Ok(TestPiece { reading: read_to(outer_legs), ..piece })
+    }
+
+    /// With the step that its legs were read to, or None for finer than 0.01 mm, where their numbers do not show it.
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
+    pub fn with_reading(self, step: Option<Length>) -> Result<TestPiece, Error> {
+        let reading = step.map(|step| bounds::READING.length(step)).transpose()?;
+        Ok(TestPiece { reading, ..self })
+    }
+
+    /// The step that its legs were read to, as given or as their numbers show: the coarsest of 1/16 in, 1 mm, 1/32 in, 0.5 mm,
+    /// 1/64 in, 0.25, 0.2, 0.1, 0.05, 0.02 and 0.01 mm that all of them are multiples of; of outer legs as they were read.
+    #[must_use]
+    pub fn reading(&self) -> Option<Length> {
+        self.reading
+    }
+
+    /// Variance in mm2 of what rounding adds to its gain. The length was read no more coarsely than the legs: a round one is
+    /// what a piece is cut to.
+    fn rounding(&self) -> f64 {
+        let (legs, length) = (self.reading.map(to_mm), read_to(&[self.length]).map(to_mm));
+        let length = legs.zip(length).map(|(legs, length)| legs.min(length));
+        let square = |step: Option<f64>| rounding(step) * rounding(step);
+        self.legs.iter().map(|_| square(legs)).sum::<f64>() + square(length)
     }
 
     /// Length before bending.
@@ -109,7 +144,8 @@ impl TestPiece {
 }
 
 /// The radius of a former as its test pieces tell it, with its uncertainty. The model: every piece's gain is off by a
-/// normal error of the same unknown size.
+/// normal error of the same unknown size, which is taken to be at least what the rounding of lengths and legs makes: pieces
+/// read to a millimeter can agree by that alone.
 ///
 /// ```
 /// use linewright::bench::{PieceFit, TestPiece};
@@ -158,8 +194,8 @@ fn unusable(got: String, need: &str) -> Error {
         .into()
 }
 
-fn scatter_of(squares: f64, dof: u32) -> f64 {
-    if dof > 0 { sqrt(squares / f64::from(dof)) } else { 0.0 }
+fn scatter_of(squares: f64, dof: u32, rounding: f64) -> f64 {
+    if dof > 0 { sqrt(squares / f64::from(dof)).max(rounding) } else { 0.0 }
 }
 
 impl PieceFit {
@@ -188,8 +224,9 @@ impl PieceFit {
         }
         let dof = u32::try_from(equations.len() - 1).unwrap_or(u32::MAX);
         let squares = sum(&|e| off(e) * off(e));
-        let stretch = Stretch::new(&equations);
-        Ok(PieceFit { radius_mm, square: xx, scatter_mm: scatter_of(squares, dof), dof, stretch })
+        let rounding = sqrt(pieces.iter().map(TestPiece::rounding).sum::<f64>() / f64::from(dof + 1));
+        let stretch = Stretch::new(&equations, rounding);
+        Ok(PieceFit { radius_mm, square: xx, scatter_mm: scatter_of(squares, dof, rounding), dof, stretch })
     }
 
     /// The radius as formed that makes lengths come out: the one a plan reckons with.
@@ -214,7 +251,7 @@ impl PieceFit {
         Ok(half.map(|half| [mm(self.radius_mm - half), mm(self.radius_mm + half)]))
     }
 
-    /// Scatter of one piece's gain, one standard deviation; None for one piece.
+    /// Scatter of one piece's gain, one standard deviation, and at least what rounding makes; None for one piece.
     #[must_use]
     pub fn scatter(&self) -> Option<Length> {
         (self.dof > 0).then(|| mm(self.scatter_mm))
@@ -255,7 +292,7 @@ impl PieceFit {
 }
 
 impl Stretch {
-    fn new(equations: &[[f64; 3]]) -> Option<Stretch> {
+    fn new(equations: &[[f64; 3]], rounding: f64) -> Option<Stretch> {
         let sum = |f: &dyn Fn(&[f64; 3]) -> f64| equations.iter().map(f).sum::<f64>();
         let (xx, tt, xt) = (sum(&|[x, _, _]| x * x), sum(&|[_, t, _]| t * t), sum(&|[x, t, _]| x * t));
         let (xg, tg) = (sum(&|[x, _, g]| x * g), sum(&|[_, t, g]| t * g));
@@ -268,7 +305,7 @@ impl Stretch {
         let longer_mm = matrix[2] * xg + matrix[1] * tg;
         let off = |[x, t, g]: &[f64; 3]| g - radius_mm * x - longer_mm * t;
         let dof = u32::try_from(equations.len() - 2).unwrap_or(u32::MAX);
-        let scatter_mm = scatter_of(sum(&|e| off(e) * off(e)), dof);
+        let scatter_mm = scatter_of(sum(&|e| off(e) * off(e)), dof, rounding);
         bounds::RADIUS.length(mm(radius_mm)).ok()?;
         Some(Stretch { radius_mm, longer_mm, matrix, scatter_mm, dof })
     }
