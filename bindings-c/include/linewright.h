@@ -139,6 +139,8 @@ enum lw_code {
     LW_CALIBRATION_OTHER_TUBE = 324,
     /** the wall is thicker than any that public figures of this flare on this tube are for */
     LW_FLARE_WALL_UNSEEN = 325,
+    /** the nut's bore lets the flare through, or leaves no wall under its own thread */
+    LW_NUT_BORE_LARGE = 326,
     /** the seat of a port is not known, so the flare form is not settled */
     LW_SEAT_UNKNOWN = 401,
     /** the flare does not belong to the seat */

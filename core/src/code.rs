@@ -144,6 +144,7 @@ pub enum Code {
     RadiusEstimated = 323,
     CalibrationOtherTube = 324,
     FlareWallUnseen = 325,
+    NutBoreLarge = 326,
     SeatUnknown = 401,
     FlareSeatMismatch = 402,
     Single45Refused = 403,

@@ -242,6 +242,8 @@ const B1_1_SEEN: &[(&str, &str)] = &[
     ("15/16-16 UN 2A minor_max_UNR 7", REFERENCE),
     ("15/16-16 UN 3A minor_max_UNR 7", REFERENCE),
     ("2 1/2-14 UNS 2A minor_max_UNR 2", REFERENCE),
+    ("2 1/2-6 UN 2A minor_max_UNR 2", REFERENCE),
+    ("2 1/2-6 UN 3A minor_max_UNR 2", REFERENCE),
     ("2 1/2-16 UN 2A minor_max_UNR 2", REFERENCE),
     ("2 1/2-16 UN 3A minor_max_UNR 2", REFERENCE),
     ("5/8-11 UNC 1A minor_max_UNR 6", REFERENCE),
@@ -297,7 +299,7 @@ fn printed_limits_of_unified_threads_agree() -> Outcome {
         }
     }
     println!("{} limits", rows.len());
-    assert_eq!(rows.len(), 440);
+    assert_eq!(rows.len(), 480);
     settle(found, B1_1_SEEN);
     Ok(())
 }

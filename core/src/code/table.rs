@@ -319,6 +319,14 @@ pub static TABLE: &[CodeRow] = &[
         "a flare on a piece of this tube, looked at and measured",
     ),
     stop(
+        Code::NutBoreLarge,
+        "NUT_BORE_LARGE",
+        Lift::Fact,
+        Locks::Line,
+        "the nut's bore lets the flare through, or leaves no wall under its own thread",
+        "the right nut, or a corrected measurement",
+    ),
+    stop(
         Code::SeatUnknown,
         "SEAT_UNKNOWN",
         Lift::Fact,

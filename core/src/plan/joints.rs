@@ -1,7 +1,7 @@
 //! Nut, flare and port of each end: whether they belong together. Not known is never taken for yes.
 
 use crate::code::Code;
-use crate::flare::{Fit, Flare, flare_size};
+use crate::flare::{Fit, Flare, flare_size, known_diameters};
 use crate::line::{ClampMargin, End, Line};
 use crate::problem::{Ledger, Part, Problem, Side, Value};
 use crate::source::Source;
@@ -178,6 +178,18 @@ fn check_end(line: &Line, part: Part, end: &End, problems: &mut Vec<Problem>, le
             Code::NutBoreSmall,
             Value::Length(end.nut.bore()),
             Value::text(format!("more than {}", Value::Length(od))),
+        );
+    }
+    // What the flare is at least, and the root of the nut's own thread: a bore as wide as either holds nothing.
+    let flared = known_diameters(end.flare, od, wall).map(|[least, _]| to_mm(least));
+    let root = end.nut.thread().map(|thread| to_mm(thread.diameter()) - 2.0 * to_mm(thread.height()));
+    if let Some(most) = flared.into_iter().chain(root).reduce(f64::min)
+        && to_mm(end.nut.bore()) >= most
+    {
+        find(
+            Code::NutBoreLarge,
+            Value::Length(end.nut.bore()),
+            Value::text(format!("less than {}", Value::Length(mm(most)))),
         );
     }
     if let Some(size) = flare_size(end.flare, od).filter(|size| !size.is_for(wall)) {

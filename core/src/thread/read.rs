@@ -293,16 +293,19 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
         }
         (None, None) => return Ok(None),
     };
+    let actual = Series::of(diameter_uin, per_two_inch);
+    let families = pipe_families(diameter_uin, per_two_inch);
+    if series.is_none() && class.is_none() && !families.is_empty() {
+        let need = format!(
+            "the family of this pipe size, {}, or {} after it for the small screw",
+            families.join(", "),
+            actual.name()
+        );
+        return wrong(Code::ThreadAmbiguous, need);
+    }
     if f64::from(per_two_inch) / 2.0 * f64::from(diameter_uin) / 1e6 < 2.0 {
         return Ok(None);
     }
-    if series.is_none() && class.is_none() && is_pipe_size(diameter_uin, per_two_inch) {
-        return wrong(
-            Code::ThreadAmbiguous,
-            "the family of this pipe size: G, R, Rp, Rc or NPT before or after it, or UNS for the small screw",
-        );
-    }
-    let actual = Series::of(diameter_uin, per_two_inch);
     let contradicts = |said: Series| {
         let is_loose = matches!((said, actual), (Series::Un, _) | (Series::Uns, Series::Un));
         said != actual && !is_loose
@@ -328,14 +331,16 @@ fn size_and_count(numbers: &str, is_named: bool) -> (&str, Option<&str>) {
     }
 }
 
-/// Whether size and count are also those of a pipe thread, which is far larger than its name.
-fn is_pipe_size(diameter_uin: u32, per_two_inch: u32) -> bool {
+/// The families of pipe threads, far larger than their names, that have this size and count.
+fn pipe_families(diameter_uin: u32, per_two_inch: u32) -> Vec<&'static str> {
     const IN_16TH: u32 = 62_500;
-    diameter_uin.is_multiple_of(IN_16TH)
-        && [Family::G, Family::Npt].into_iter().any(|family| {
-            let row = pipe::row(family, diameter_uin / IN_16TH);
-            row.is_some_and(|row| pipe::per_two_inch(family, row) == per_two_inch)
-        })
+    let has = |family: &Family| {
+        pipe::row(*family, diameter_uin / IN_16TH)
+            .is_some_and(|row| pipe::per_two_inch(*family, row) == per_two_inch)
+    };
+    let all = [Family::G, Family::R, Family::Rp, Family::Rc, Family::Npt];
+    let found = all.into_iter().filter(|family| diameter_uin.is_multiple_of(IN_16TH) && has(family));
+    found.map(Family::name).collect()
 }
 
 /// `UNF-2A`, `uns`, `2B`, `tpi`, nothing.

@@ -116,6 +116,8 @@ fn what_names_no_thread_says_why() {
         ("1/8 BSPT", Code::ThreadAmbiguous),
         ("7/16 UNS", Code::ThreadAmbiguous),
         ("1/8-28", Code::ThreadAmbiguous),
+        ("1/16-27", Code::ThreadAmbiguous),
+        ("7/8-14", Code::ThreadAmbiguous),
         ("1/8-27", Code::ThreadAmbiguous),
         ("1/4-18", Code::ThreadAmbiguous),
         ("10mm nut", Code::HexNotThread),
@@ -213,6 +215,31 @@ fn the_side_of_a_class_is_asked_for() {
             Code::OutOfRange,
             "{typed}"
         );
+    }
+}
+
+/// What the message about a pipe size says to write can be written, and names another thread each.
+#[test]
+fn a_pipe_size_is_told_from_a_screw_by_what_the_message_says() {
+    for (typed, families, series) in [
+        ("7/8-14", &["G"][..], "UNF"),
+        ("5/8-14", &["G"], "UNS"),
+        ("1/8-28", &["G", "R", "Rp", "Rc"], "UNS"),
+        ("1/8-27", &["NPT"], "UNS"),
+        ("1/2-14", &["G", "R", "Rp", "Rc", "NPT"], "UNS"),
+    ] {
+        let error = Thread::read(typed).unwrap_err();
+        let need = format!(
+            "the family of this pipe size, {}, or {series} after it for the small screw",
+            families.join(", ")
+        );
+        assert_eq!((error.code(), error.need().to_string()), (Code::ThreadAmbiguous, need), "{typed}");
+        let screw = Thread::read(&format!("{typed} {series}")).unwrap();
+        let size = typed.split('-').next().unwrap();
+        for family in families {
+            let pipe = Thread::read(&format!("{family} {size}")).unwrap();
+            assert!(to_mm(pipe.diameter()) > to_mm(screw.diameter()) + 2.0, "{typed} {family}");
+        }
     }
 }
 

@@ -196,9 +196,12 @@ pub(super) fn number_of(diameter_uin: u32) -> Option<u32> {
     (0..=12).find(|number| number_size(*number) == Some(diameter_uin))
 }
 
-/// Rounds to a number of decimal places, halves up.
+/// Rounds to a number of decimal places, a half to the even digit: 2 1/2-6 UN-2A is 2.38005 by the formulas and printed 2.3800
+/// (Machinery's Handbook 27, seen), 1-8 UNC-2A .91005 and .9100, 1 1/8-7 UNC-2A 1.02275 and 1.0228 (both from memory).
 fn places(value: f64, scale: f64) -> f64 {
-    (value * scale + 0.5).floor() / scale
+    // A half of decimals is one but for the last bits of a double.
+    const SAME: f64 = 1e6;
+    ((value * scale * SAME).round() / SAME).round_ties_even() / scale
 }
 const THREE: f64 = 1e3;
 const FOUR: f64 = 1e4;
