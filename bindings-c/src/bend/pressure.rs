@@ -258,9 +258,10 @@ pub unsafe extern "C" fn lw_bend_factor_after_bending(
 }
 
 /// Wall at a place of a bend by the form of ASME B31.3 paragraph 304.2.1, with the caller's divided strength and the
-/// caller's Y; without any allowance, and without what lw_ideal_cylinder_excludes lists. "side" is the straight.
+/// caller's Y; without any allowance, and without what lw_ideal_cylinder_excludes lists. "side" is the straight. With Y = 0.4 it
+/// is Boardman's formula, for walls up to a sixth of the diameter.
 ///
-/// Errors: as lw_ideal_cylinder_pressure.
+/// Errors: as lw_ideal_cylinder_pressure, LW_OUT_OF_RANGE also for a pressure that wants a wall of half the diameter or more.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_bend_ideal_wall(
     od: lw_length,
@@ -279,9 +280,10 @@ pub unsafe extern "C" fn lw_bend_ideal_wall(
 }
 
 /// Peak hoop stress of a slightly oval tube under pressure as a multiple of the round one's; out_of_round is the largest
-/// less the smallest diameter. An elastic peak: it matters for fatigue and hardly for bursting.
+/// less the smallest diameter. An elastic peak: it matters for fatigue and hardly for bursting. Its limit is ours: a fifth of
+/// the diameter less the wall, where an ellipse's true peak is 5 to 8 % higher.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also beyond that fifth.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_ovality_amplification(
     tube: Option<&lw_tube>,

@@ -332,9 +332,11 @@ impl BendFactors {
 
     /// Wall at a place by t = P D / (2 (S / I + P Y)), the form of ASME B31.3 paragraph 304.2.1, with the caller's divided
     /// strength and the caller's `y`. An ideal cylinder: without flares, joints, corrosion, dents, wear, temperature and
-    /// fatigue, and without any allowance, which is to be added.
+    /// fatigue, and without any allowance, which is to be added. With 0.4 it is Boardman's formula, for walls up to a sixth of
+    /// the diameter.
     ///
-    /// Raises `UnknownNameError`, `InputError` (OUT_OF_RANGE), `QuantityError` for a bare pressure.
+    /// Raises `UnknownNameError`, `InputError` (OUT_OF_RANGE, also for a pressure that wants a wall of half the diameter or
+    /// more), `QuantityError` for a bare pressure.
     ///
     /// >>> import linewright as lw
     /// >>> bend = lw.BendFactors("4.75 mm", radius="14.25 mm")
@@ -369,9 +371,11 @@ impl BendFactors {
 
 /// Peak hoop stress of a slightly oval tube under pressure as a multiple of the round one's: a thin ring, first order.
 /// `out_of_round` is the largest less the smallest diameter. It is an elastic peak at the surface: it matters for fatigue and
-/// hardly for bursting.
+/// hardly for bursting. Its limit is ours: a fifth of the diameter less the wall, where an ellipse's true peak is 5 to 8 %
+/// higher.
 ///
-/// Raises `InputError` (OUT_OF_RANGE and the codes of `read_length`), `QuantityError` for a bare length or pressure.
+/// Raises `InputError` (OUT_OF_RANGE, also beyond that fifth, and the codes of `read_length`), `QuantityError` for a bare
+/// length or pressure.
 ///
 /// >>> import linewright as lw
 /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="low-carbon steel")
