@@ -25,26 +25,32 @@ proptest! {
     fn theories_keep_their_order((od, wall) in some_tube(), strength in 50.0..800.0_f64, factor in 1.0..8.0_f64) {
         let tube = tube(od, wall)?;
         let asked = Strength::new(mpa(strength), ratio(factor), "random")?;
-        let at = |cylinder: &Cylinder, theory| to_mpa(cylinder.ideal_cylinder_pressure(theory, &asked).pressure());
+        let at = |cylinder: &Cylinder, theory| {
+            cylinder.ideal_cylinder_pressure(theory, &asked).map(|ideal| to_mpa(ideal.pressure()))
+        };
         let straight = Cylinder::new(&tube);
-        prop_assert!(at(&straight, Theory::Barlow) < at(&straight, Theory::Lame));
-        prop_assert!(at(&straight, Theory::Lame) < at(&straight, Theory::Tresca));
-        prop_assert!(at(&straight, Theory::Tresca) < at(&straight, Theory::VonMises));
+        prop_assert!(at(&straight, Theory::Barlow)? < at(&straight, Theory::Lame)?);
+        prop_assert!(at(&straight, Theory::Lame)? < at(&straight, Theory::Tresca)?);
+        prop_assert!(at(&straight, Theory::Tresca)? < at(&straight, Theory::VonMises)?);
         let thinner = straight.with_tolerances(mm(0.05), mm(0.02))?;
         let bent = straight.bent(mm(2.0 * od))?;
         let tighter = straight.bent(mm(1.5 * od))?;
-        for theory in Theory::ALL {
-            prop_assert!(at(&thinner, theory) < at(&straight, theory));
-            prop_assert!(at(&bent, theory) < at(&straight, theory));
-            prop_assert!(at(&tighter, theory) < at(&bent, theory));
-            let ideal = straight.ideal_cylinder_pressure(theory, &asked);
+        // Boardman's formula is for walls up to a sixth, and there low, as Barlow's.
+        let thin = wall < od / 6.0;
+        prop_assert_eq!(at(&straight, Theory::Boardman).is_ok(), thin);
+        prop_assert!(!thin || at(&straight, Theory::Boardman)? < at(&straight, Theory::Lame)?);
+        for theory in Theory::ALL.into_iter().filter(|theory| thin || *theory != Theory::Boardman) {
+            prop_assert!(at(&thinner, theory)? < at(&straight, theory)?);
+            prop_assert!(at(&bent, theory)? < at(&straight, theory)?);
+            prop_assert!(at(&tighter, theory)? < at(&bent, theory)?);
+            let ideal = straight.ideal_cylinder_pressure(theory, &asked)?;
             let margin = straight.margin(theory, ideal.pressure(), &asked)?;
             prop_assert!((margin.found().value / factor - 1.0).abs() < 1e-12);
         }
         // Worst of a thin-walled bend: outside, all of the stretch out of the wall.
-        let ideal = bent.ideal_cylinder_pressure(Theory::Barlow, &asked);
+        let ideal = bent.ideal_cylinder_pressure(Theory::Barlow, &asked)?;
         prop_assert_eq!(ideal.place(), Some(Place::Extrados));
-        let drop = at(&straight, Theory::Barlow) / to_mpa(ideal.pressure());
+        let drop = at(&straight, Theory::Barlow)? / to_mpa(ideal.pressure());
         prop_assert!((drop - (1.0 + 1.0 / 8.0)).abs() < 1e-12, "{}", drop);
     }
 

@@ -5,9 +5,9 @@
 mod common;
 
 use common::Outcome;
-use linewright::bend::pressure::{BendFactors, Strength, ovality_amplification};
+use linewright::bend::pressure::{BendFactors, Cylinder, Strength, Theory, ovality_amplification};
 use linewright::bend::wall::Place;
-use linewright::units::{mm, mpa, ratio, to_mm};
+use linewright::units::{mm, mpa, ratio, to_mm, to_mpa};
 use linewright::{Code, Error, Material, Tube};
 use std::f64::consts::PI;
 
@@ -95,5 +95,40 @@ fn the_first_order_of_an_oval_ends_at_a_fifth() -> Outcome<()> {
         words.contains("4.7 mm") && words.contains("0.81 mm") && words.contains("first order"),
         "{words}"
     );
+    Ok(())
+}
+
+/// At a sixth of the diameter both give 2.6 times the pressure; beyond it Boardman's would be the bolder one: 482.5 MPa for
+/// 20 x 9.99 mm, where Lame's gives 290.
+#[test]
+fn boardman_ends_where_it_meets_lame() -> Outcome<()> {
+    let strength = whole(290.0)?;
+    let at = |od: f64, wall: f64, theory| {
+        Cylinder::new(&tube(od, wall)?)
+            .ideal_cylinder_pressure(theory, &strength)
+            .map(|ideal| to_mpa(ideal.pressure()))
+    };
+    for (od, wall) in [(6.0, 1.0), (12.0, 2.0), (4.8, 0.8), (60.0, 10.0)] {
+        let (boardman, lame) = (at(od, wall, Theory::Boardman)?, at(od, wall, Theory::Lame)?);
+        assert!((boardman - 290.0 / 2.6).abs() < 1e-9 && (lame - boardman).abs() < 1e-9, "{boardman} {lame}");
+        assert!(at(od, 0.99 * wall, Theory::Boardman)? < at(od, 0.99 * wall, Theory::Lame)?);
+        if let Ok(thicker) = tube(od, 1.001 * wall) {
+            let thicker = Cylinder::new(&thicker);
+            assert!(thicker.stress(Theory::Boardman, mpa(10.0)).is_err());
+            assert!(thicker.margin(Theory::Boardman, mpa(10.0), &strength).is_err());
+            assert!(thicker.stress(Theory::Lame, mpa(10.0)).is_ok());
+        }
+    }
+    let (code, words) = refused(at(20.0, 9.99, Theory::Boardman))?;
+    assert_eq!(code, Code::OutOfRange);
+    assert!(words.contains("9.99 mm") && words.contains("3.33 mm") && words.contains("Lame"), "{words}");
+    assert!((at(20.0, 9.99, Theory::Lame)? - 290.0).abs() < 0.01);
+    // The wall that tolerances and a bend leave is what counts.
+    let thick = Cylinder::new(&tube(6.0, 1.1)?);
+    assert!(thick.ideal_cylinder_pressure(Theory::Boardman, &strength).is_err());
+    let worn = thick.with_tolerances(mm(0.0), mm(0.1))?;
+    assert!(worn.ideal_cylinder_pressure(Theory::Boardman, &strength).is_ok());
+    let bent = worn.bent(mm(18.0))?.ideal_cylinder_pressure(Theory::Boardman, &strength)?;
+    assert_eq!(bent.place(), Some(Place::Extrados));
     Ok(())
 }

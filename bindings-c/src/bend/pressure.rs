@@ -100,9 +100,11 @@ pub extern "C" fn lw_cylinder_set_neutral_shift(
 
 /// The pressure at which the worst place of the ideal cylinder meets the caller's strength divided by the caller's factor,
 /// by a theory ("Barlow", "Boardman", "Lame", "Tresca" or "von Mises"), and the wall at that place. It is no pressure that
-/// a line may be used at: lw_ideal_cylinder_excludes says what it leaves out.
+/// a line may be used at: lw_ideal_cylinder_excludes says what it leaves out. "Boardman" is for walls up to a sixth of the
+/// diameter; with a thicker one it would say more than "Lame".
 ///
-/// Errors: LW_STRUCT_SIZE, LW_UNKNOWN_NAME, LW_FIELD_MISSING for an empty source, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_STRUCT_SIZE, LW_UNKNOWN_NAME, LW_FIELD_MISSING for an empty source, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for
+/// "Boardman" and a thicker wall.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_ideal_cylinder_pressure(
     cylinder: Option<&lw_cylinder>,
@@ -115,7 +117,7 @@ pub unsafe extern "C" fn lw_ideal_cylinder_pressure(
         let cylinder = given(cylinder, "cylinder")?.0;
         let (theory, strength) = unsafe { (self::theory(theory)?, self::strength(strength)?) };
         let (pressure, wall) = (given_mut(pressure, "pressure")?, given_mut(wall, "wall")?);
-        let ideal = cylinder.ideal_cylinder_pressure(theory, &strength);
+        let ideal = cylinder.ideal_cylinder_pressure(theory, &strength)?;
         pressure.write(ideal.pressure().into());
         wall.write(ideal.wall().into());
         Ok(())
@@ -138,7 +140,7 @@ pub unsafe extern "C" fn lw_ideal_cylinder_pressure_text(
         fill_text(buf, cap, need, || {
             let cylinder = given(cylinder, "cylinder")?.0;
             let strength = self::strength(strength)?;
-            Ok(cylinder.ideal_cylinder_pressure(self::theory(theory)?, &strength).to_string())
+            Ok(cylinder.ideal_cylinder_pressure(self::theory(theory)?, &strength)?.to_string())
         })
     })
 }
@@ -159,7 +161,7 @@ pub unsafe extern "C" fn lw_ideal_cylinder_place(
         fill_text(buf, cap, need, || {
             let cylinder = given(cylinder, "cylinder")?.0;
             let strength = self::strength(strength)?;
-            let ideal = cylinder.ideal_cylinder_pressure(self::theory(theory)?, &strength);
+            let ideal = cylinder.ideal_cylinder_pressure(self::theory(theory)?, &strength)?;
             Ok(ideal.place().map_or("straight", |place| place.name()).to_owned())
         })
     })
@@ -178,7 +180,8 @@ pub unsafe extern "C" fn lw_ideal_cylinder_excludes(
 /// Stress at a pressure, at the worst place: the hoop stress for Barlow, Boardman and Lame, the strength that the whole
 /// wall would need for Tresca and von Mises.
 ///
-/// Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for "Boardman" and a wall of more than a sixth of the
+/// diameter.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_cylinder_stress(
     cylinder: Option<&lw_cylinder>,

@@ -177,9 +177,10 @@ impl Cylinder {
     }
 
     /// The pressure at which the worst place meets the caller's strength divided by the caller's factor, by a theory
-    /// ("Barlow", "Boardman", "Lame", "Tresca", "von Mises"). What it leaves out goes with it as `excludes`.
+    /// ("Barlow", "Boardman", "Lame", "Tresca", "von Mises"). What it leaves out goes with it as `excludes`. "Boardman" is for
+    /// walls up to a sixth of the diameter; with a thicker one it would say more than "Lame".
     ///
-    /// Raises `UnknownNameError` for the theory.
+    /// Raises `UnknownNameError` for the theory, `InputError` (OUT_OF_RANGE) for "Boardman" and a thicker wall.
     ///
     /// >>> import linewright as lw
     /// >>> tube = lw.Tube("4.75 mm", wall="0.75 mm", material="low-carbon steel")
@@ -196,7 +197,7 @@ impl Cylinder {
         strength: &Bound<'py, Strength>,
     ) -> PyResult<Bound<'py, PyAny>> {
         let theory = error::call(|| Theory::from_name(theory))?;
-        let ideal = error::compute(|| self.cylinder.ideal_cylinder_pressure(theory, &strength.get().0))?;
+        let ideal = error::call(|| self.cylinder.ideal_cylinder_pressure(theory, &strength.get().0))?;
         let parts = (
             Pressure(ideal.pressure()),
             ideal.theory().name(),
@@ -212,7 +213,8 @@ impl Cylinder {
     /// Stress at a pressure, at the worst place: the hoop stress for "Barlow", "Boardman", "Lame", the strength that the
     /// whole wall would need for "Tresca", "von Mises".
     ///
-    /// Raises `UnknownNameError` for the theory, `InputError` (OUT_OF_RANGE), `QuantityError` for a bare number.
+    /// Raises `UnknownNameError` for the theory, `InputError` (OUT_OF_RANGE, also for "Boardman" and a wall of more than a
+    /// sixth of the diameter), `QuantityError` for a bare number.
     ///
     /// >>> import linewright as lw
     /// >>> tube = lw.Tube("4.75 mm", wall="0.75 mm", material="low-carbon steel")
