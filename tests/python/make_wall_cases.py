@@ -137,9 +137,14 @@ def made() -> str:
     parts += [wrinkling(*wide, "37.5 mm", 0.0, "true"), wrinkling("50 mm", "0.1 mm", "10000 mm", 0.9, "unknown")]
     bend = {"od": "3/16 in", "wall": "0.028 in", "radius": "14.3 mm"}
     kinked = {"od": "3/16 in", "wall": "0.028 in", "measure": "flattening", "share": 0.3, "kinematics": "sides held"}
+    thick = {"od": "4 mm", "wall": "1.2 mm", "radius": "4.9 mm"}
+    tight = {"od": "3/16 in", "wall": "0.028 in", "radius": "5 mm", "neutral_shift": "1.38 mm"}
     no_bore = "the bore is 0.7 of the diameter; at 0.3 of it two walls fill the section"
     parts += [
         refused("bent_wall", bend | {"radius": "2.38 mm"}, "OUT_OF_RANGE", "less than half the tube, 2.38125 mm"),
+        refused("bent_wall", bend | {"radius": "4.76 mm"}, "OUT_OF_RANGE", "less than the diameter, 4.7625 mm"),
+        refused("bent_wall", thick, "OUT_OF_RANGE", "4 / 0.8 = 5: nearer than r^2 / (r - t) no bore is left"),
+        refused("bent_wall", tight, "OUT_OF_RANGE", "the axis 3.62 from the center: the outside, 7.38, twice its length"),
         refused("bent_wall", bend | {"radius": "14.3"}, "UNIT_MISSING", "rule: a bare number has no unit"),
         refused("bent_wall", bend | {"neutral_shift": "2.4 mm"}, "OUT_OF_RANGE", "rule: it would leave the tube"),
         refused("bent_wall", bend | {"neutral_shift": "2 bar"}, "WRONG_KIND", "rule: a pressure is no length"),

@@ -64,7 +64,9 @@ proptest! {
     }
 
     #[test]
-    fn walls_lie_between_their_bounds((od, wall) in some_tube(), tight in 1.0..20.0_f64) {
+    fn walls_lie_between_their_bounds((od, wall) in some_tube(), times in 1.000_001..20.0_f64, shift in -0.49..0.49_f64) {
+        // From where the formulas begin: one diameter, or the radius at which the thickened inside just leaves a bore.
+        let tight = times * (0.25 / (0.5 - wall / od)).max(1.0);
         let bent = BentWall::new(&tube(od, wall)?, mm(tight * od))?;
         let share = |length: Length| to_mm(length) / wall;
         prop_assert!(bent.extrados().least < bent.extrados().most && share(bent.extrados().most) < 1.0);
@@ -76,6 +78,13 @@ proptest! {
         // Plane strain keeps the metal: wall times fiber is the same at every place.
         let kept = share(bent.extrados().least) * (tight + 0.5) - share(bent.intrados().most) * (tight - 0.5);
         prop_assert!(kept.abs() < 1e-12);
+        prop_assert!(to_mm(bent.intrados().most) < od / 2.0 && bent.outer_stretch().value <= 0.5 + 1e-9);
+        prop_assert!(BentWall::new(&tube(od, wall)?, mm(0.999_999 / times * tight * od)).is_err());
+        // Where a shift is refused and where it is not, by the lengths of the fibers.
+        let inside = bent.with_neutral_shift(mm(shift * od)).is_ok();
+        let (outer, inner) = ((tight + 0.5) / (tight - shift), (tight - shift) / (tight - 0.5));
+        prop_assert_eq!(inside, outer <= 2.0 && inner <= 2.0 && wall * inner.max(1.0) < od / 2.0);
+        prop_assert!(bent.with_neutral_shift(bent.with_plastic_neutral_axis().neutral_shift()).is_ok());
     }
 
     #[test]

@@ -6,7 +6,7 @@ mod common;
 
 use common::Outcome;
 use linewright::bend::pressure::{BendFactors, Cylinder, Strength, Theory, ovality_amplification};
-use linewright::bend::wall::Place;
+use linewright::bend::wall::{BentWall, Place};
 use linewright::units::{mm, mpa, ratio, to_mm, to_mpa};
 use linewright::{Code, Error, Material, Tube};
 use std::f64::consts::PI;
@@ -92,7 +92,7 @@ fn the_first_order_of_an_oval_ends_at_a_fifth() -> Outcome<()> {
     let (code, words) = refused(peak(&tube(4.7625, 0.7112)?, 4.7))?;
     assert_eq!(code, Code::OutOfRange);
     assert!(
-        words.contains("4.7 mm") && words.contains("0.81 mm") && words.contains("first order"),
+        words.contains("4.7 mm") && words.contains("0.8102 mm") && words.contains("first order"),
         "{words}"
     );
     Ok(())
@@ -121,7 +121,7 @@ fn boardman_ends_where_it_meets_lame() -> Outcome<()> {
     }
     let (code, words) = refused(at(20.0, 9.99, Theory::Boardman))?;
     assert_eq!(code, Code::OutOfRange);
-    assert!(words.contains("9.99 mm") && words.contains("3.33 mm") && words.contains("Lame"), "{words}");
+    assert!(words.contains("9.99 mm") && words.contains("3.3333 mm") && words.contains("Lame"), "{words}");
     assert!((at(20.0, 9.99, Theory::Lame)? - 290.0).abs() < 0.01);
     // The wall that tolerances and a bend leave is what counts.
     let thick = Cylinder::new(&tube(6.0, 1.1)?);
@@ -130,5 +130,55 @@ fn boardman_ends_where_it_meets_lame() -> Outcome<()> {
     assert!(worn.ideal_cylinder_pressure(Theory::Boardman, &strength).is_ok());
     let bent = worn.bent(mm(18.0))?.ideal_cylinder_pressure(Theory::Boardman, &strength)?;
     assert_eq!(bent.place(), Some(Place::Extrados));
+    Ok(())
+}
+
+#[test]
+fn a_bend_of_less_than_a_diameter_is_refused() -> Outcome<()> {
+    let brake = tube(4.7625, 0.7112)?;
+    // Walls of 8 to 91 mm came out of the first, up to 3.45 of 4.76 mm out of the second.
+    for radius in [2.4, 3.0, 4.76] {
+        let (code, words) = refused(BentWall::new(&brake, mm(radius)))?;
+        assert_eq!(code, Code::OutOfRange);
+        assert!(
+            words.contains("radius") && words.contains("at least one diameter of the tube, 4.7625 mm"),
+            "{words}"
+        );
+        assert!(BendFactors::new(mm(4.7625), mm(radius)).is_err());
+        assert!(Cylinder::new(&brake).bent(mm(radius)).is_err());
+    }
+    // At one diameter the inside has half its length and up to twice its wall.
+    let least = BentWall::new(&brake, mm(4.7625))?;
+    assert!((to_mm(least.intrados().most) - 2.0 * 0.7112).abs() < 1e-12);
+    assert!((least.outer_stretch().value - 0.5).abs() < 1e-12);
+    assert!(BendFactors::new(mm(4.7625), mm(4.7625)).is_ok());
+    // Twice a wall of more than a quarter of the diameter fills the bore: R > r^2 / (r - t), 4 / 0.8 here.
+    let thick = tube(4.0, 1.2)?;
+    let (code, words) = refused(BentWall::new(&thick, mm(4.9)))?;
+    assert_eq!(code, Code::OutOfRange);
+    assert!(words.contains("more than 5 mm") && words.contains("fill the bore"), "{words}");
+    assert!(BentWall::new(&thick, mm(5.01)).is_ok() && BendFactors::new(mm(4.0), mm(4.9)).is_ok());
+    Ok(())
+}
+
+#[test]
+fn a_neutral_axis_stays_where_metal_can_follow() -> Outcome<()> {
+    let brake = tube(4.7625, 0.7112)?;
+    // Tight: 2.38 left 0.003 mm of the outside, 2.4 is outside the tube.
+    let tight = BentWall::new(&brake, mm(5.0))?;
+    let (code, words) = refused(tight.with_neutral_shift(mm(2.38)))?;
+    assert_eq!(code, Code::OutOfRange);
+    // Fibers at 2.61875 and 7.38125: the axis from 3.690625, half of the outer one, to 5.2375, twice the inner one.
+    assert!(words.contains("2.38 mm") && words.contains("-0.2375 mm to 1.3093 mm"), "{words}");
+    for (shift, fine) in [(1.31, false), (1.309, true), (0.0, true), (-0.237, true), (-0.238, false)] {
+        assert_eq!(tight.with_neutral_shift(mm(shift)).is_ok(), fine, "{shift}");
+    }
+    assert!(refused(tight.with_neutral_shift(mm(-2.4)))?.1.contains("leave the tube"));
+    // Outward, a thick inside grows until it fills the bore: (R - s) t < r (R - r), s > 12 - 2 x 10 / 1.5.
+    let thick = BentWall::new(&tube(4.0, 1.5)?, mm(12.0))?;
+    assert!(thick.with_neutral_shift(mm(-1.33)).is_ok());
+    let (code, words) = refused(thick.with_neutral_shift(mm(-1.34)))?;
+    assert_eq!(code, Code::OutOfRange);
+    assert!(words.contains("more than -1.3333 mm") && words.contains("fill the bore"), "{words}");
     Ok(())
 }

@@ -73,7 +73,7 @@ pub extern "C" fn lw_cylinder_set_tolerances(
 
 /// Bends a cylinder to a centerline radius, with the neutral axis on the centerline.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius so small that the thickened inside would fill the bore.
+/// Errors: as lw_bent_wall_new.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_cylinder_set_bend(cylinder: Option<&mut lw_cylinder>, radius: lw_length) -> lw_status {
     call(|| {
@@ -85,7 +85,7 @@ pub extern "C" fn lw_cylinder_set_bend(cylinder: Option<&mut lw_cylinder>, radiu
 
 /// Moves the neutral axis of the bend inward, which thins the outside further.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_FIELD_MISSING for a straight cylinder.
+/// Errors: as lw_bent_wall_set_neutral_shift, LW_FIELD_MISSING for a straight cylinder.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_cylinder_set_neutral_shift(
     cylinder: Option<&mut lw_cylinder>,
@@ -228,7 +228,7 @@ pub extern "C" fn lw_cylinder_free(cylinder: Option<Box<lw_cylinder>>) {
 
 /// Stress in a bend as a multiple of the straight tube's, by the shape alone: the factor I of ASME B31.3 paragraph 304.2.1.
 ///
-/// Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius of less than one diameter.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_bend_shell_factor(
     od: lw_length,

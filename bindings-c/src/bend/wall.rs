@@ -26,7 +26,10 @@ pub(super) unsafe fn thinning(name: *const c_char) -> Result<Thinning, Error> {
 
 /// A tube bent to a centerline radius, the neutral axis on the centerline. Free it with lw_bent_wall_free.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius of no more than half the tube.
+/// Where it ends (limits of ours): the outside is stretched to at most twice its length and the inside pressed to half of it,
+/// which is a radius of one diameter while nothing is shifted, and the thickened inside leaves a bore.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also beyond those limits.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_bent_wall_new(
     tube: Option<&lw_tube>,
@@ -41,7 +44,7 @@ pub extern "C" fn lw_bent_wall_new(
 
 /// Moves the neutral axis toward the inside of the bend; a negative shift moves it outward.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where it would leave the tube.
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where it would leave the tube and beyond the limits of lw_bent_wall_new.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_bent_wall_set_neutral_shift(
     bent: Option<&mut lw_bent_wall>,

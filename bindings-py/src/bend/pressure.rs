@@ -79,8 +79,8 @@ impl Strength {
 /// What comes out is about a cylinder without flares, joints, corrosion, dents, wear, temperature and fatigue. It is no
 /// statement that a line may be used at a pressure.
 ///
-/// Raises `InputError` (OUT_OF_RANGE, also where no wall or no bore is left, FIELD_MISSING for a shift without a radius, and
-/// the codes of `read_length`), `QuantityError` for a bare number.
+/// Raises `InputError` (OUT_OF_RANGE, also where no wall is left and beyond the limits of a `BentWall`, FIELD_MISSING for a
+/// shift without a radius, and the codes of `read_length`), `QuantityError` for a bare number.
 ///
 /// >>> import linewright as lw
 /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="low-carbon steel")
@@ -263,7 +263,7 @@ impl Cylinder {
 
 /// Stress in a bend as a multiple of the straight tube's. Places are "extrados", "intrados" and "side".
 ///
-/// Raises `InputError` (OUT_OF_RANGE, also for a radius of no more than half the tube, and the codes of `read_length`),
+/// Raises `InputError` (OUT_OF_RANGE, also for a radius of less than one diameter, and the codes of `read_length`),
 /// `QuantityError` for a bare number.
 ///
 /// >>> import linewright as lw

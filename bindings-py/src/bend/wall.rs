@@ -17,8 +17,11 @@ use pyo3::prelude::*;
 /// on the tube thins it further than either. `neutral_shift` moves the neutral axis from the centerline toward the inside of
 /// the bend, or outward if it is negative.
 ///
-/// Raises `InputError` (OUT_OF_RANGE, also for a radius of no more than half the tube and for a shift that leaves the tube,
-/// and the codes of `read_length`), `QuantityError` for a bare number.
+/// Where it ends (limits of ours): the outside is stretched to at most twice its length and the inside pressed to half of it,
+/// which is a radius of one diameter where nothing is shifted, and the thickened inside leaves a bore.
+///
+/// Raises `InputError` (OUT_OF_RANGE, also beyond those limits and for a shift that leaves the tube, and the codes of
+/// `read_length`), `QuantityError` for a bare number.
 ///
 /// >>> import linewright as lw
 /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="low-carbon steel")

@@ -29,7 +29,7 @@ pub use tolerance::{SizeTolerance, size_tolerances};
 
 use factors::shell_factor;
 
-use super::wall::{BentWall, Place, Thinning};
+use super::wall::{BentWall, Place, Thinning, at_most};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::{Error, by_name};
@@ -195,7 +195,7 @@ impl Cylinder {
     /// or filing can be counted in.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also where no wall is left.
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also where no wall is left, and for a bend that the size does not leave possible.
     pub fn with_tolerances(mut self, od_plus: Length, wall_minus: Length) -> Result<Cylinder, Error> {
         self.od_mm += to_mm(bounds::SIZE_TOLERANCE.length(od_plus)?);
         let left = self.wall_mm - to_mm(bounds::SIZE_TOLERANCE.length(wall_minus)?);
@@ -204,23 +204,26 @@ impl Cylinder {
             return Err(Error::field(Code::OutOfRange, "wall_minus", Value::Length(wall_minus), need));
         }
         self.wall_mm = left;
-        self.checked()
+        if let Some(bent) = self.bend {
+            let resized = BentWall::of(mm(self.od_mm), mm(left), bent.radius())?;
+            self.bend = Some(resized.with_neutral_shift(bent.neutral_shift())?);
+        }
+        Ok(self)
     }
 
     /// Bent to a center-line radius, with the neutral axis on the center line.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a radius so small that the thickened inside would fill the bore.
+    /// As [`BentWall::new`].
     pub fn bent(mut self, radius: Length) -> Result<Cylinder, Error> {
-        let bent = BentWall::of(mm(self.od_mm), mm(self.wall_mm), radius)?;
-        self.bend = Some(bent);
-        self.checked()
+        self.bend = Some(BentWall::of(mm(self.od_mm), mm(self.wall_mm), radius)?);
+        Ok(self)
     }
 
     /// With the bend's neutral axis moved inward, which thins the outside further.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `FIELD_MISSING` for a straight cylinder.
+    /// As [`BentWall::with_neutral_shift`]; `FIELD_MISSING` for a straight cylinder.
     pub fn with_neutral_shift(mut self, shift: Length) -> Result<Cylinder, Error> {
         let Some(bent) = self.bend else {
             return Err(Problem::new(Code::FieldMissing, Part::Field("radius".to_owned()))
@@ -228,19 +231,6 @@ impl Cylinder {
                 .into());
         };
         self.bend = Some(bent.with_neutral_shift(shift)?);
-        self.checked()
-    }
-
-    /// Itself, with its bend of its own size, if that leaves a bore everywhere.
-    fn checked(mut self) -> Result<Cylinder, Error> {
-        let Some(bent) = self.bend else { return Ok(self) };
-        let bent = BentWall::of(mm(self.od_mm), mm(self.wall_mm), bent.radius())?
-            .with_neutral_shift(bent.neutral_shift())?;
-        if to_mm(bent.intrados().most) >= self.od_mm / 2.0 {
-            let need = Value::text("a bend whose thickened inside leaves a bore");
-            return Err(Error::field(Code::OutOfRange, "radius", Value::Length(bent.radius()), need));
-        }
-        self.bend = Some(bent);
         Ok(self)
     }
 
@@ -250,7 +240,7 @@ impl Cylinder {
         let most = BOARDMAN * self.od_mm;
         for wall in [self.wall_mm, worst.wall_mm] {
             if theory == Theory::Boardman && wall > most * (1.0 + ROUNDING) {
-                let need = format!("at most {}, a sixth of the diameter", Value::Length(mm(most)));
+                let need = format!("at most {}, a sixth of the diameter", at_most(most));
                 return Err(Problem::new(Code::OutOfRange, Part::Field("wall".to_owned()))
                     .got(Value::Length(mm(wall)))
                     .need(Value::text(need))

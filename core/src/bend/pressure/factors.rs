@@ -1,7 +1,7 @@
 //! What a bend and an oval section do to the stress under pressure.
 
 use super::Strength;
-use crate::bend::wall::{BentWall, Place, Thinning};
+use crate::bend::wall::{BentWall, Place, Thinning, at_most};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
@@ -54,11 +54,10 @@ impl BendFactors {
     /// A tube's diameter and a center-line radius.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a radius of no more than half the tube.
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a radius of less than one diameter.
     pub fn new(od: Length, radius: Length) -> Result<BendFactors, Error> {
         let od = bounds::OD.length(od)?;
-        // A wall of 1: what comes out of it is a ratio.
-        Ok(BendFactors { od_mm: to_mm(od), bent: BentWall::of(od, mm(1.0), radius)? })
+        Ok(BendFactors { od_mm: to_mm(od), bent: BentWall::of_unit_wall(od, radius)? })
     }
 
     /// By the shape alone, the wall as before: the factor I of ASME B31.3 paragraph 304.2.1.
@@ -158,13 +157,10 @@ pub fn ovality_amplification(
     let (od, wall) = (to_mm(tube.od()), to_mm(tube.wall()));
     let middle = od - wall;
     if apart > SLIGHTLY_OVAL * middle {
-        let most = mm(SLIGHTLY_OVAL * middle);
+        let most = at_most(SLIGHTLY_OVAL * middle);
         return Err(Problem::new(Code::OutOfRange, Part::Field("out_of_round".to_owned()))
             .got(Value::Length(out_of_round))
-            .need(Value::text(format!(
-                "at most {}, a fifth of the diameter less the wall",
-                Value::Length(most)
-            )))
+            .need(Value::text(format!("at most {most}, a fifth of the diameter less the wall")))
             .why("the formula is of first order, for slightly oval tube")
             .fix("a rounder tube; nothing here says what a flatter one bears")
             .into());
