@@ -135,6 +135,7 @@ def made() -> str:
     parts += [wrinkling("4.75 mm", "0.7 mm", "1500 mm", 0.21, "false"), wrinkling(*wide, "37.5 mm", 0.21, "true")]
     parts += [wrinkling(*wide, "37.5 mm", 0.44, "true"), wrinkling(*wide, "1200 mm", 0.21, "false")]
     parts += [wrinkling(*wide, "37.5 mm", 0.0, "true"), wrinkling("50 mm", "0.1 mm", "10000 mm", 0.9, "unknown")]
+    parts += [wrinkling(*wide, "1000000 mm", 0.0, "unknown"), wrinkling(*wide, "1200 mm", 0.0, "true")]
     bend = {"od": "3/16 in", "wall": "0.028 in", "radius": "14.3 mm"}
     kinked = {"od": "3/16 in", "wall": "0.028 in", "measure": "flattening", "share": 0.3, "kinematics": "sides held"}
     thick = {"od": "4 mm", "wall": "1.2 mm", "radius": "4.9 mm"}

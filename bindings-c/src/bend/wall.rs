@@ -148,7 +148,8 @@ pub extern "C" fn lw_bent_wall_free_wrinkling(
 /// Whether the inside of the bend would wrinkle or kink unless a groove that fits, or a mandrel, holds it. That it needs one
 /// is no verdict on a bend that has one. Not compared with bends.
 ///
-/// Errors: as lw_bent_wall_free_wrinkling; LW_NOT_KNOWN where the criterion does not say, as for nearly all brake tube.
+/// Errors: as lw_bent_wall_free_wrinkling; LW_NOT_KNOWN where the criterion does not say, as for nearly all brake tube and for a
+/// compression of less than 1 % beyond critical, which may be elastic.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_bent_wall_needs_groove(
     bent: Option<&lw_bent_wall>,

@@ -148,8 +148,9 @@ impl BentWall {
     /// Whether the inside of the bend would wrinkle or kink if nothing held it, for a metal of a hardening exponent.
     ///
     /// `compression` is held against `critical`, the strain at which a free, thin cylinder begins to wrinkle. That holds for
-    /// walls up to a tenth of their radius: for nearly all brake tube `needs_groove` is None, not known. That a bend needs a
-    /// groove is no verdict on one that has a groove that fits. It has not been compared with bends.
+    /// walls up to a tenth of their radius: for nearly all brake tube `needs_groove` is None, not known. So it is for less than
+    /// 1 % of compression beyond `critical`, which may be elastic. That a bend needs a groove is no verdict on one that has a
+    /// groove that fits. It has not been compared with bends.
     ///
     /// Raises `InputError` (OUT_OF_RANGE, NOT_A_NUMBER), `QuantityError` for what is no number.
     ///
