@@ -13,7 +13,8 @@ use pyo3::types::PyType;
 /// A piece of tube, measured straight, then bent and measured again: its length before bending, its legs along the
 /// centerline from end to corner, corner to corner, and corner to end, and the angles that remained, in order.
 ///
-/// Raises `InputError` (COUNT_MISMATCH where there is not one leg more than angles, OUT_OF_RANGE), `QuantityError`.
+/// Raises `InputError` (COUNT_MISMATCH where there is not one leg more than angles, OUT_OF_RANGE, also for a piece that is too
+/// short for its own bends even if its legs were read 3 mm too long), `QuantityError`.
 ///
 /// >>> import linewright as lw
 /// >>> print(lw.TestPiece("200 mm", legs=["112.1 mm", "94.2 mm"], angles=["90 deg"]).gain)
@@ -109,7 +110,7 @@ impl TestPiece {
 /// former. Every piece's gain is taken to be off by a normal error of the same unknown size.
 ///
 /// Raises `InputError` (TRIALS_UNUSABLE for no piece, for legs that give no credible radius, and for a piece more than 3 mm
-/// off what all say), `QuantityError` for what is no piece.
+/// off what all say, or that much too short for its own bends), `QuantityError` for what is no piece.
 ///
 /// >>> import linewright as lw
 /// >>> rows = [("112.1 mm", "94.2 mm", "90 deg"), ("102 mm", "98.9 mm", "45 deg"), ("121.4 mm", "97.6 mm", "120 deg")]
@@ -162,7 +163,7 @@ impl PieceFit {
         self.fit.scatter().map(Length)
     }
 
-    /// Interval of the radius at a chance such as 0.95; None for one piece.
+    /// Interval of the radius at a chance such as 0.95, cut at 0: no radius is below nothing. None for one piece.
     ///
     /// Raises `InputError` (OUT_OF_RANGE).
     ///
