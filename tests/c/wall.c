@@ -98,8 +98,8 @@ static void wrinkles(const lw_tube *brake) {
 
 static void sections(const lw_tube *tube) {
     lw_section *section = NULL;
-    lw_length largest = {0.0}, smallest = {0.0};
-    double ovality = 0.0, loss = 0.0;
+    lw_length largest = {0.0}, smallest = {0.0}, apart = {0.0};
+    double ovality = 0.0, loss = 0.0, share = 0.0;
     EXPECT(LW_OUT_OF_RANGE, lw_section_of_flattening(tube, 0.29, "sides held", &section));
     EXPECT(LW_UNKNOWN_NAME, lw_section_of_flattening(tube, 0.75, "held", &section));
     EXPECT(LW_NOT_A_NUMBER, lw_section_of_ovality(tube, nan(""), "sides held", &section));
@@ -109,6 +109,9 @@ static void sections(const lw_tube *tube) {
     OK(lw_section_smallest(section, &smallest));
     OK(lw_section_ovality(section, &ovality));
     OK(lw_section_bore_loss(section, &loss));
+    OK(lw_section_bore_share(section, &share));
+    OK(lw_section_out_of_round(section, &apart));
+    CHECK(fabs(apart.mm - 0.25 * 4.7625) < 1e-12 && fabs(share - (1.0 - 0.25 * 4.7625 / 3.3401)) < 1e-12);
     CHECK(fabs(largest.mm - 4.7625) < 1e-12 && fabs(smallest.mm - 0.75 * 4.7625) < 1e-12);
     /* The bore loses as much of its height, 0.25 x 4.7625 mm of 3.3401 mm. */
     CHECK(fabs(ovality - 0.25) < 1e-12 && fabs(loss - 0.25 * 4.7625 / 3.3401) < 1e-12);

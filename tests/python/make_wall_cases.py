@@ -98,8 +98,10 @@ def flattened(od: str, wall: str, measure: str, share: float, kinematics: str) -
     d, t = mm(od), mm(wall)
     largest, smallest = section(d, t, measure, share, kinematics)
     bore = np.pi / 4 * (largest - 2 * t) * (smallest - 2 * t)
-    expect = {"largest_mm": largest, "smallest_mm": smallest, "ovality_1": (largest - smallest) / d}
-    expect |= {"flattening_1": smallest / d, "bore_mm2": bore, "bore_loss_1": 1 - bore / (np.pi / 4 * (d - 2 * t) ** 2)}
+    left = bore / (np.pi / 4 * (d - 2 * t) ** 2)
+    expect = {"largest_mm": largest, "smallest_mm": smallest, "apart_mm": largest - smallest}
+    expect |= {"ovality_1": (largest - smallest) / d, "flattening_1": smallest / d}
+    expect |= {"bore_mm2": bore, "bore_share_1": left, "bore_loss_1": 1 - left}
     accept = {"od": od, "wall": wall, "measure": measure, "share": share, "kinematics": kinematics}
     units = {"mm": "1e-9 mm", "mm2": "1e-8 mm2", "1": "1e-9 1"}
     tolerance = ", ".join(f'{key} = "{units[key.rsplit("_", 1)[1]]}"' for key in expect)

@@ -285,6 +285,17 @@ impl FlattenedSection {
         Length(self.section.smallest())
     }
 
+    /// Largest less smallest diameter, as `ovality_amplification` takes it.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Tube("4 mm", wall="1 mm", material="low-carbon steel")
+    /// >>> print(lw.FlattenedSection.from_flattening(tube, 0.75, kinematics="sides held").out_of_round)
+    /// 1 mm
+    #[getter]
+    fn out_of_round(&self) -> Length {
+        Length(self.section.out_of_round())
+    }
+
     /// (Dmax - Dmin) / Dnom.
     #[getter]
     fn ovality(&self) -> f64 {
@@ -301,6 +312,17 @@ impl FlattenedSection {
     #[getter]
     fn bore_area_mm2(&self) -> f64 {
         to_mm2(self.section.bore_area())
+    }
+
+    /// Bore left as a share of the round tube's.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Tube("4 mm", wall="1 mm", material="low-carbon steel")
+    /// >>> round(lw.FlattenedSection.from_flattening(tube, 0.75, kinematics="sides held").bore_share, 12)
+    /// 0.5
+    #[getter]
+    fn bore_share(&self) -> f64 {
+        self.section.bore_share().value
     }
 
     /// Bore lost as a share of the round tube's.
