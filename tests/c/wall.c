@@ -36,7 +36,7 @@ static void pressures(void) {
 
 /* 3/16 x 0.028 in on 14.2875 mm, three diameters: 6/7 and 6/5 of the wall where the hoop keeps its length. */
 static void walls(const lw_tube *tube) {
-    lw_bent_wall *bent = NULL;
+    lw_bent_wall *bent = NULL, *tight = NULL;
     lw_length least = {-1.0}, most = {-1.0}, wall = {-1.0};
     double stretch = -1.0;
     EXPECT(LW_OUT_OF_RANGE, lw_bent_wall_new(tube, lw_mm(2.0), &bent));
@@ -53,6 +53,14 @@ static void walls(const lw_tube *tube) {
     EXPECT(LW_UNKNOWN_NAME, lw_bent_wall_range(bent, "", &least, &most));
     CHECK(least.mm == -1.0 && fabs(wall.mm - 0.7112 * 6.0 / 7.0) < 1e-12);
     EXPECT(LW_OUT_OF_RANGE, lw_bent_wall_set_neutral_shift(bent, lw_mm(3.0)));
+    EXPECT(LW_OUT_OF_RANGE, lw_bent_wall_new(tube, lw_mm(3.0), &tight));
+    CHECK(tight == NULL);
+    /* At a radius of 5 mm the axis must stay within twice the inner and half the outer length, 5.2375 and 3.6906 mm. */
+    OK(lw_bent_wall_new(tube, lw_mm(5.0), &tight));
+    EXPECT(LW_OUT_OF_RANGE, lw_bent_wall_set_neutral_shift(tight, lw_mm(1.31)));
+    EXPECT(LW_OUT_OF_RANGE, lw_bent_wall_set_neutral_shift(tight, lw_mm(-0.24)));
+    OK(lw_bent_wall_set_neutral_shift(tight, lw_mm(1.3)));
+    lw_bent_wall_free(tight);
     OK(lw_bent_wall_outer_stretch(bent, &stretch));
     CHECK(fabs(stretch - 1.0 / 6.0) < 1e-12);
     OK(lw_bent_wall_set_neutral_shift(bent, lw_mm(0.2875)));
@@ -92,6 +100,8 @@ static void wrinkles(const lw_tube *brake) {
     OK(lw_bent_wall_new(thin, lw_mm(1500.0), &bent));
     OK(lw_bent_wall_needs_groove(bent, 0.21, &needs));
     CHECK(needs == 0);
+    /* 12.25 / 1500 may be elastic. */
+    EXPECT(LW_NOT_KNOWN, lw_bent_wall_needs_groove(bent, 0.0, &needs));
     lw_bent_wall_free(bent);
     lw_tube_free(thin);
 }

@@ -350,7 +350,7 @@ fn what_the_caller_must_give_is_asked_for() -> Outcome<()> {
     assert_eq!(code(cylinder.with_tolerances(mm(0.0), mm(0.7))), Some(Code::OutOfRange));
     assert_eq!(code(cylinder.with_tolerances(mm(f64::INFINITY), mm(0.0))), Some(Code::NotANumber));
     assert_eq!(code(cylinder.bent(mm(2.3))), Some(Code::OutOfRange));
-    // The thickened inside of this bend would have no bore left.
+    // Less than one diameter.
     assert_eq!(code(cylinder.bent(mm(2.6))), Some(Code::OutOfRange));
     assert_eq!(code(cylinder.with_neutral_shift(mm(0.1))), Some(Code::FieldMissing));
     let strength = whole(290.0)?;
