@@ -806,24 +806,25 @@ lw_status lw_cylinder_set_tolerances(lw_cylinder *cylinder,
 /**
  * Bends a cylinder to a centerline radius, with the neutral axis on the centerline.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius so small that the thickened inside would fill the bore.
+ * Errors: as lw_bent_wall_new.
  */
-lw_status lw_cylinder_set_bend(lw_cylinder *cylinder,
-                               lw_length radius);
+lw_status lw_cylinder_set_bend(lw_cylinder *cylinder, lw_length radius);
 
 /**
  * Moves the neutral axis of the bend inward, which thins the outside further.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_FIELD_MISSING for a straight cylinder.
+ * Errors: as lw_bent_wall_set_neutral_shift, LW_FIELD_MISSING for a straight cylinder.
  */
 lw_status lw_cylinder_set_neutral_shift(lw_cylinder *cylinder, lw_length shift);
 
 /**
  * The pressure at which the worst place of the ideal cylinder meets the caller's strength divided by the caller's factor,
  * by a theory ("Barlow", "Boardman", "Lame", "Tresca" or "von Mises"), and the wall at that place. It is no pressure that
- * a line may be used at: lw_ideal_cylinder_excludes says what it leaves out.
+ * a line may be used at: lw_ideal_cylinder_excludes says what it leaves out. "Boardman" is for walls up to a sixth of the
+ * diameter; with a thicker one it would say more than "Lame".
  *
- * Errors: LW_STRUCT_SIZE, LW_UNKNOWN_NAME, LW_FIELD_MISSING for an empty source, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ * Errors: LW_STRUCT_SIZE, LW_UNKNOWN_NAME, LW_FIELD_MISSING for an empty source, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for
+ * "Boardman" and a thicker wall.
  */
 lw_status lw_ideal_cylinder_pressure(const lw_cylinder *cylinder,
                                      const char *theory,
@@ -864,7 +865,8 @@ lw_status lw_ideal_cylinder_excludes(char *buf, size_t cap, size_t *need);
  * Stress at a pressure, at the worst place: the hoop stress for Barlow, Boardman and Lame, the strength that the whole
  * wall would need for Tresca and von Mises.
  *
- * Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ * Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for "Boardman" and a wall of more than a sixth of the
+ * diameter.
  */
 lw_status lw_cylinder_stress(const lw_cylinder *cylinder,
                              const char *theory,
@@ -892,7 +894,7 @@ void lw_cylinder_free(lw_cylinder *cylinder);
 /**
  * Stress in a bend as a multiple of the straight tube's, by the shape alone: the factor I of ASME B31.3 paragraph 304.2.1.
  *
- * Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ * Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius of less than one diameter.
  */
 lw_status lw_bend_shell_factor(lw_length od,
                                lw_length radius,
@@ -912,9 +914,10 @@ lw_status lw_bend_factor_after_bending(lw_length od,
 
 /**
  * Wall at a place of a bend by the form of ASME B31.3 paragraph 304.2.1, with the caller's divided strength and the
- * caller's Y; without any allowance, and without what lw_ideal_cylinder_excludes lists. "side" is the straight.
+ * caller's Y; without any allowance, and without what lw_ideal_cylinder_excludes lists. "side" is the straight. With Y = 0.4 it
+ * is Boardman's formula, for walls up to a sixth of the diameter.
  *
- * Errors: as lw_ideal_cylinder_pressure.
+ * Errors: as lw_ideal_cylinder_pressure, LW_OUT_OF_RANGE also for a pressure that wants a wall of half the diameter or more.
  */
 lw_status lw_bend_ideal_wall(lw_length od,
                              lw_length radius,
@@ -926,9 +929,10 @@ lw_status lw_bend_ideal_wall(lw_length od,
 
 /**
  * Peak hoop stress of a slightly oval tube under pressure as a multiple of the round one's; out_of_round is the largest
- * less the smallest diameter. An elastic peak: it matters for fatigue and hardly for bursting.
+ * less the smallest diameter. An elastic peak: it matters for fatigue and hardly for bursting. Its limit is ours: a fifth of
+ * the diameter less the wall, where an ellipse's true peak is 5 to 8 % higher.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also beyond that fifth.
  */
 lw_status lw_ovality_amplification(const lw_tube *tube,
                                    lw_length out_of_round,
@@ -1061,6 +1065,11 @@ lw_status lw_section_largest(const lw_section *section, lw_length *largest);
 lw_status lw_section_smallest(const lw_section *section, lw_length *smallest);
 
 /**
+ * Largest less smallest diameter, as lw_ovality_amplification takes it.
+ */
+lw_status lw_section_out_of_round(const lw_section *section, lw_length *out_of_round);
+
+/**
  * (Dmax - Dmin) / Dnom.
  */
 lw_status lw_section_ovality(const lw_section *section, double *ovality);
@@ -1076,6 +1085,11 @@ lw_status lw_section_flattening(const lw_section *section, double *flattening);
 lw_status lw_section_bore_area_mm2(const lw_section *section, double *bore_area_mm2);
 
 /**
+ * Bore left as a share of the round tube's.
+ */
+lw_status lw_section_bore_share(const lw_section *section, double *bore_share);
+
+/**
  * Bore lost as a share of the round tube's.
  */
 lw_status lw_section_bore_loss(const lw_section *section, double *bore_loss);
@@ -1088,16 +1102,22 @@ void lw_section_free(lw_section *section);
 /**
  * A tube bent to a centerline radius, the neutral axis on the centerline. Free it with lw_bent_wall_free.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius of no more than half the tube.
+ * Where it ends (limits of ours): the outside is stretched to at most twice its length and the inside pressed to half of it,
+ * which is a radius of one diameter while nothing is shifted, and the thickened inside leaves a bore.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also beyond those limits.
  */
-lw_status lw_bent_wall_new(const lw_tube *tube, lw_length radius, lw_bent_wall **bent);
+lw_status lw_bent_wall_new(const lw_tube *tube,
+                           lw_length radius,
+                           lw_bent_wall **bent);
 
 /**
  * Moves the neutral axis toward the inside of the bend; a negative shift moves it outward.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where it would leave the tube.
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where it would leave the tube and beyond the limits of lw_bent_wall_new.
  */
-lw_status lw_bent_wall_set_neutral_shift(lw_bent_wall *bent, lw_length shift);
+lw_status lw_bent_wall_set_neutral_shift(lw_bent_wall *bent,
+                                         lw_length shift);
 
 /**
  * Moves the neutral axis to where a thin, perfectly plastic tube has it without any pull along it.
@@ -1145,7 +1165,8 @@ lw_status lw_bent_wall_free_wrinkling(const lw_bent_wall *bent,
  * Whether the inside of the bend would wrinkle or kink unless a groove that fits, or a mandrel, holds it. That it needs one
  * is no verdict on a bend that has one. Not compared with bends.
  *
- * Errors: as lw_bent_wall_free_wrinkling; LW_NOT_KNOWN where the criterion does not say, as for nearly all brake tube.
+ * Errors: as lw_bent_wall_free_wrinkling; LW_NOT_KNOWN where the criterion does not say, as for nearly all brake tube and for a
+ * compression of less than 1 % beyond critical, which may be elastic.
  */
 lw_status lw_bent_wall_needs_groove(const lw_bent_wall *bent,
                                     double hardening_exponent,
@@ -2543,7 +2564,7 @@ lw_status lw_filled_tube_effective_bulk_modulus(const lw_filled_tube *filled, lw
 /**
  * Fluid to be pressed into a length of it to raise its pressure, in milliliters.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for more than a twentieth of the volume, over which stiffness is not constant.
  */
 lw_status lw_filled_tube_volume_to_raise_ml(const lw_filled_tube *filled,
                                             lw_length length,
@@ -2551,9 +2572,11 @@ lw_status lw_filled_tube_volume_to_raise_ml(const lw_filled_tube *filled,
                                             double *volume_ml);
 
 /**
- * By how much the pressure of a shut-off, full length rises when it is warmed throughout; negative when it cools.
+ * By how much the pressure of a shut-off, full length rises when it is warmed throughout; negative when it cools. A fall goes
+ * down to nothing and no further: one of more than the line's pressure says that the fluid parts.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a fluid without a thermal expansion.
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where fluid and bore would part by more than a twentieth of the volume,
+ * LW_NOT_KNOWN for a fluid without a thermal expansion.
  */
 lw_status lw_filled_tube_pressure_of_warming(const lw_filled_tube *filled,
                                              double warming_k,
@@ -2643,23 +2666,27 @@ lw_status lw_hold_new(double volume_ml, const lw_fluid *fluid, lw_hold **hold);
  * The volume by which the fluid grows when it is warmed, in milliliters; negative when it cools. A leak smaller than this,
  * for the doubt in the temperature, cannot be told from weather: the blind spot of the test.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a fluid without a thermal expansion.
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where the fluid would grow or shrink by more than a quarter, LW_NOT_KNOWN for
+ * a fluid without a thermal expansion.
  */
 lw_status lw_hold_volume_of_temperature_ml(const lw_hold *hold,
                                            double warming_k,
                                            double *volume_ml);
 
 /**
- * By how much warming raises the pressure of the ideal rigid volume. Errors: as lw_hold_volume_of_temperature_ml.
+ * By how much warming raises the pressure of the ideal rigid volume; cooling lowers it, down to nothing and no further.
+ *
+ * Errors: as lw_hold_volume_of_temperature_ml, LW_OUT_OF_RANGE from a twentieth of the volume on.
  */
 lw_status lw_hold_ideal_rigid_warming(const lw_hold *hold,
                                       double warming_k,
                                       lw_pressure *rise);
 
 /**
- * By how much a loss, in milliliters, lowers the pressure of the ideal rigid volume. What is not rigid lowers it less.
+ * By how much a loss, in milliliters, lowers the pressure of the ideal rigid volume, down to nothing and no further. What is not
+ * rigid lowers it less.
  *
- * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a loss of more than a twentieth of the volume.
  */
 lw_status lw_hold_ideal_rigid_pressure(const lw_hold *hold,
                                        double lost_ml,
@@ -2667,7 +2694,7 @@ lw_status lw_hold_ideal_rigid_pressure(const lw_hold *hold,
 
 /**
  * The loss that lowers the pressure of the ideal rigid volume by as much as can just be read off the gauge, in
- * milliliters. Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ * milliliters. Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a loss of more than a twentieth of the volume.
  */
 lw_status lw_hold_ideal_rigid_loss_ml(const lw_hold *hold,
                                       lw_pressure fall,
@@ -3454,7 +3481,8 @@ lw_status lw_pieces_new(lw_pieces **pieces);
  * Adds a piece of a length before bending, with its n + 1 legs along the centerline, from end to corner, corner to corner,
  * and corner to end, and the n angles that remained, in order.
  *
- * Errors: LW_COUNT_MISMATCH, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ * Errors: LW_COUNT_MISMATCH, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a piece that is too short for its own bends even if its
+ * legs were read 3 mm too long.
  */
 lw_status lw_pieces_add(lw_pieces *pieces,
                         lw_length length,
@@ -3485,7 +3513,7 @@ void lw_pieces_free(lw_pieces *pieces);
  * The fit to the pieces. Free it with lw_piece_fit_free.
  *
  * Errors: LW_TRIALS_UNUSABLE for no piece, for legs that give no credible radius, and for a piece whose length is more
- * than 3 mm off what all say.
+ * than 3 mm off what all say, or that is more than 3 mm too short for its own bends.
  */
 lw_status lw_piece_fit_new(const lw_pieces *pieces,
                            lw_piece_fit **fit);
@@ -3507,7 +3535,7 @@ lw_status lw_piece_fit_scatter(const lw_piece_fit *fit,
                                lw_length *scatter);
 
 /**
- * Interval of the radius at a chance such as 0.95.
+ * Interval of the radius at a chance such as 0.95, cut at 0: no radius is below nothing.
  *
  * Errors: LW_NOT_KNOWN for one piece, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE for the chance.
  */

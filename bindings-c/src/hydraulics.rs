@@ -75,7 +75,7 @@ pub extern "C" fn lw_filled_tube_effective_bulk_modulus(
 
 /// Fluid to be pressed into a length of it to raise its pressure, in milliliters.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for more than a twentieth of the volume, over which stiffness is not constant.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_filled_tube_volume_to_raise_ml(
     filled: Option<&lw_filled_tube>,
@@ -89,9 +89,11 @@ pub extern "C" fn lw_filled_tube_volume_to_raise_ml(
     })
 }
 
-/// By how much the pressure of a shut-off, full length rises when it is warmed throughout; negative when it cools.
+/// By how much the pressure of a shut-off, full length rises when it is warmed throughout; negative when it cools. A fall goes
+/// down to nothing and no further: one of more than the line's pressure says that the fluid parts.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a fluid without a thermal expansion.
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where fluid and bore would part by more than a twentieth of the volume,
+/// LW_NOT_KNOWN for a fluid without a thermal expansion.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_filled_tube_pressure_of_warming(
     filled: Option<&lw_filled_tube>,

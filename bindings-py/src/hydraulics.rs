@@ -215,7 +215,8 @@ impl FilledTube {
 
     /// Fluid in milliliters to be pressed into a length of it to raise its pressure.
     ///
-    /// Raises `InputError` (OUT_OF_RANGE and the codes of `read_length`), `QuantityError` for bare numbers.
+    /// Raises `InputError` (OUT_OF_RANGE, also for more than a twentieth of the volume, over which stiffness is not constant, and
+    /// the codes of `read_length`), `QuantityError` for bare numbers.
     ///
     /// >>> import linewright as lw
     /// >>> copper_nickel = lw.Properties("sheet", modulus=("135 GPa", "sheet"), poisson=(0.33, "sheet"))
@@ -230,10 +231,11 @@ impl FilledTube {
         error::call(|| self.filled.volume_to_raise(length, pressure)).map(to_ml)
     }
 
-    /// By how much the pressure of a shut-off, full length rises when it is warmed throughout; falls when it cools.
+    /// By how much the pressure of a shut-off, full length rises when it is warmed throughout; falls when it cools, down to
+    /// nothing and no further: a fall of more than the line's pressure says that the fluid parts.
     ///
-    /// Raises `InputError` (OUT_OF_RANGE, NOT_KNOWN for a fluid without a thermal expansion), `QuantityError` for what is no
-    /// number.
+    /// Raises `InputError` (OUT_OF_RANGE, also where fluid and bore would part by more than a twentieth of the volume, NOT_KNOWN
+    /// for a fluid without a thermal expansion), `QuantityError` for what is no number.
     ///
     /// >>> import linewright as lw
     /// >>> steel = lw.material_properties("low-carbon steel")
@@ -328,8 +330,8 @@ impl Hold {
     /// The volume in milliliters by which the fluid grows when it is warmed; negative when it cools: the blind spot of the
     /// test. A leak smaller than this, for the doubt in the temperature, cannot be told from weather.
     ///
-    /// Raises `InputError` (OUT_OF_RANGE, NOT_KNOWN for a fluid without a thermal expansion), `QuantityError` for what is no
-    /// number.
+    /// Raises `InputError` (OUT_OF_RANGE, also where the fluid would grow or shrink by more than a quarter, NOT_KNOWN for a fluid
+    /// without a thermal expansion), `QuantityError` for what is no number.
     ///
     /// >>> import linewright as lw
     /// >>> round(lw.Hold(100, fluid=lw.Fluid.glycol()).volume_of_temperature_ml(-2), 3)
@@ -340,9 +342,9 @@ impl Hold {
         error::call(|| self.hold.volume_of_temperature(kelvin(warming))).map(to_ml)
     }
 
-    /// By how much warming raises the pressure of the ideal rigid volume.
+    /// By how much warming raises the pressure of the ideal rigid volume; cooling lowers it, down to nothing and no further.
     ///
-    /// Raises as `volume_of_temperature_ml`.
+    /// Raises as `volume_of_temperature_ml`, OUT_OF_RANGE from a twentieth of the volume on.
     ///
     /// >>> import linewright as lw
     /// >>> print(lw.Hold(100, fluid=lw.Fluid.glycol()).ideal_rigid_warming(1))
@@ -353,9 +355,11 @@ impl Hold {
         error::call(|| self.hold.ideal_rigid_warming(kelvin(warming))).map(Pressure)
     }
 
-    /// By how much a loss in milliliters lowers the pressure of the ideal rigid volume. What is not rigid lowers it less.
+    /// By how much a loss in milliliters lowers the pressure of the ideal rigid volume, down to nothing and no further. What is
+    /// not rigid lowers it less.
     ///
-    /// Raises `InputError` (OUT_OF_RANGE), `QuantityError` for what is no number.
+    /// Raises `InputError` (OUT_OF_RANGE, also for a loss of more than a twentieth of the volume), `QuantityError` for what is no
+    /// number.
     ///
     /// >>> import linewright as lw
     /// >>> print(lw.Hold(100, fluid=lw.Fluid.glycol()).ideal_rigid_pressure(0.1))
@@ -368,7 +372,8 @@ impl Hold {
 
     /// The loss in milliliters that lowers the pressure of the ideal rigid volume by as much as can just be read.
     ///
-    /// Raises `InputError` (OUT_OF_RANGE and the codes of `read_pressure`), `QuantityError` for a bare number.
+    /// Raises `InputError` (OUT_OF_RANGE, also for a loss of more than a twentieth of the volume, and the codes of
+    /// `read_pressure`), `QuantityError` for a bare number.
     ///
     /// >>> import linewright as lw
     /// >>> round(lw.Hold(100, fluid=lw.Fluid.glycol()).ideal_rigid_loss_ml("2 bar"), 4)

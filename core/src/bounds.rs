@@ -153,7 +153,7 @@ pub const BULK_MODULUS: Bound =
 pub const EXPANSION: Bound = bound("expansion", 0.0, 0.01, "1/K", "metals and fluids");
 /// A difference of temperatures.
 pub const TEMPERATURE_DIFFERENCE: Bound =
-    bound("temperature_difference", -500.0, 500.0, "K", "fluids of brakes boil or freeze before");
+    bound("temperature_difference", -300.0, 300.0, "K", "fluids of brakes boil or freeze before");
 /// A volume of fluid.
 pub const FLUID_VOLUME: Bound = bound("volume", 0.0, 1_000_000.0, "mL", "a cubic meter");
 /// A volume of fluid whose pressure is held.

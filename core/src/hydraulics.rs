@@ -8,11 +8,16 @@
 //! | spacings that public texts give | [`handbook_spacings`] |
 //! | what a leak, and a degree, do to a pressure that is held | [`Hold`] |
 //!
+//! Stiffness and expansion of a fluid are taken as constant. That is for small changes: a pressure, a loss or a warming that
+//! squeezes the fluid by more than a twentieth of its volume is refused (a limit of ours), and so is a change of pressure beyond
+//! that of any line.
+//!
 //! All of it is about smooth tube and pure fluid. Hoses and calipers give way far more than tube, and air more than all.
 
 mod compliance;
 mod fluid;
 mod hold;
+mod linear;
 mod spacing;
 mod span;
 

@@ -93,19 +93,23 @@ static lw_status free_wrinkling(void) {
 }
 
 static lw_status put_section(const lw_section *section) {
-    lw_length largest, smallest;
-    double ovality, flattening, bore_mm2, loss;
+    lw_length largest, smallest, apart;
+    double ovality, flattening, bore_mm2, left, loss;
     TRY(lw_section_largest(section, &largest));
     TRY(lw_section_smallest(section, &smallest));
+    TRY(lw_section_out_of_round(section, &apart));
     TRY(lw_section_ovality(section, &ovality));
     TRY(lw_section_flattening(section, &flattening));
     TRY(lw_section_bore_area_mm2(section, &bore_mm2));
+    TRY(lw_section_bore_share(section, &left));
     TRY(lw_section_bore_loss(section, &loss));
     put_number("largest_mm", largest.mm);
     put_number("smallest_mm", smallest.mm);
+    put_number("apart_mm", apart.mm);
     put_number("ovality_1", ovality);
     put_number("flattening_1", flattening);
     put_number("bore_mm2", bore_mm2);
+    put_number("bore_share_1", left);
     put_number("bore_loss_1", loss);
     return LW_OK;
 }

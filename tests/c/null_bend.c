@@ -249,6 +249,10 @@ static void of_bends(void) {
     REFUSES("bent", lw_bent_wall_set_plastic_neutral_axis(NULL));
     REFUSES("section", lw_section_bore_area_mm2(NULL, &number_0));
     REFUSES("bore_area_mm2", lw_section_bore_area_mm2(section, NULL));
+    REFUSES("section", lw_section_out_of_round(NULL, &length_0));
+    REFUSES("out_of_round", lw_section_out_of_round(section, NULL));
+    REFUSES("section", lw_section_bore_share(NULL, &number_0));
+    REFUSES("bore_share", lw_section_bore_share(section, NULL));
     REFUSES("section", lw_section_bore_loss(NULL, &number_0));
     REFUSES("bore_loss", lw_section_bore_loss(section, NULL));
     REFUSES("section", lw_section_flattening(NULL, &number_0));

@@ -218,7 +218,7 @@ static void oval_tubes(void) {
 }
 
 static void pressures_are_refused(void) {
-    lw_cylinder *cylinder = cylinder_of(lw_mm(4.75), lw_mm(0.75));
+    lw_cylinder *cylinder = cylinder_of(lw_mm(4.75), lw_mm(0.75)), *thick = cylinder_of(lw_mm(20.0), lw_mm(9.99));
     lw_strength strength = strength_of(lw_mpa(290.0), 0.5);
     lw_pressure ideal = {-1.0}, stress = {-1.0};
     lw_length wall = {-1.0};
@@ -229,6 +229,13 @@ static void pressures_are_refused(void) {
     strength.factor = 4.0;
     EXPECT(LW_UNKNOWN_NAME, lw_ideal_cylinder_pressure(cylinder, "Clavarino", &strength, &ideal, &wall));
     SAYS("theory", "Clavarino", "one of Barlow, Boardman, Lame, Tresca, von Mises");
+    EXPECT(LW_OUT_OF_RANGE, lw_ideal_cylinder_pressure(thick, "Boardman", &strength, &ideal, &wall));
+    SAYS("wall", "9.99 mm", "at most 3.3333 mm, a sixth of the diameter");
+    EXPECT(LW_OUT_OF_RANGE, lw_cylinder_stress(thick, "Boardman", lw_mpa(10.0), &stress));
+    EXPECT(LW_OUT_OF_RANGE,
+           lw_bend_ideal_wall(lw_mm(60.0), lw_mm(180.0), "intrados", lw_mpa(500.0), &strength, 0.4, &wall));
+    SAYS("pressure", "500 MPa", "less than 109.8485 MPa");
+    lw_cylinder_free(thick);
     strength.value = lw_unknown_pressure();
     EXPECT(LW_NOT_A_NUMBER, lw_ideal_cylinder_pressure(cylinder, "Lame", &strength, &ideal, &wall));
     strength.value = lw_mpa(290.0);
@@ -250,7 +257,7 @@ static void pressures_are_refused(void) {
     EXPECT(LW_OUT_OF_RANGE, lw_cylinder_set_tolerances(cylinder, lw_mm(0.0), lw_mm(0.7)));
     SAYS("wall_minus", "0.7 mm", "a wall of at least 0.1 mm left");
     EXPECT(LW_NOT_A_NUMBER, lw_cylinder_set_tolerances(cylinder, lw_mm(HUGE_VAL), lw_mm(0.0)));
-    /* The thickened inside of the second bend would have no bore left. */
+    /* Both are bends of less than one diameter. */
     EXPECT(LW_OUT_OF_RANGE, lw_cylinder_set_bend(cylinder, lw_mm(2.3)));
     EXPECT(LW_OUT_OF_RANGE, lw_cylinder_set_bend(cylinder, lw_mm(2.6)));
     OK(lw_ideal_cylinder_pressure(cylinder, "Tresca", &strength, &ideal, &wall));

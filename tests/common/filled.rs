@@ -208,7 +208,7 @@ fn ideal(input: &Ideal) -> Result<Vec<(&'static str, Value)>, Error> {
     }
     let strength = Strength::new(read_pressure(&input.strength)?, ratio(input.factor), &input.source)?;
     let (theory, pressure) = (Theory::from_name(&input.theory)?, read_pressure(&input.pressure)?);
-    let ideal = cylinder.ideal_cylinder_pressure(theory, &strength);
+    let ideal = cylinder.ideal_cylinder_pressure(theory, &strength)?;
     let margin = cylinder.margin(theory, pressure, &strength)?;
     Ok(vec![
         ("ideal_mpa", Value::number(to_mpa(ideal.pressure()))),

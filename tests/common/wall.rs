@@ -81,9 +81,16 @@ impl AcceptWall {
                 &["extrados_mm", "intrados_mm", "side_mm", "uniaxial_mm", "stretch_1", "neutral_shift_mm"]
             }
             AcceptWall::Wrinkling(_) => &["compression_1", "critical_1", "needs_groove", "words"],
-            AcceptWall::Section(_) => {
-                &["largest_mm", "smallest_mm", "ovality_1", "flattening_1", "bore_mm2", "bore_loss_1"]
-            }
+            AcceptWall::Section(_) => &[
+                "largest_mm",
+                "smallest_mm",
+                "apart_mm",
+                "ovality_1",
+                "flattening_1",
+                "bore_mm2",
+                "bore_share_1",
+                "bore_loss_1",
+            ],
         }
     }
 
@@ -168,9 +175,11 @@ fn section(input: &Section) -> Result<Vec<(&'static str, Value)>, Error> {
     Ok(vec![
         ("largest_mm", Value::mm(section.largest())),
         ("smallest_mm", Value::mm(section.smallest())),
+        ("apart_mm", Value::mm(section.out_of_round())),
         ("ovality_1", Value::number(section.ovality().value)),
         ("flattening_1", Value::number(section.flattening().value)),
         ("bore_mm2", Value::number(to_mm2(section.bore_area()))),
+        ("bore_share_1", Value::number(section.bore_share().value)),
         ("bore_loss_1", Value::number(section.bore_loss().value)),
     ])
 }

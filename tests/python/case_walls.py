@@ -13,7 +13,7 @@ OPERATIONS = {
     "free_wrinkling": ("od wall radius exponent", "compression_1 critical_1 needs_groove words"),
     "section": (
         "od wall measure share kinematics",
-        "largest_mm smallest_mm ovality_1 flattening_1 bore_mm2 bore_loss_1",
+        "largest_mm smallest_mm apart_mm ovality_1 flattening_1 bore_mm2 bore_share_1 bore_loss_1",
     ),
 }
 
@@ -54,8 +54,10 @@ def run_section(od: str, wall: str, measure: str, share: float, **section: Any) 
     return {
         "largest_mm": [repr(made.largest.mm)],
         "smallest_mm": [repr(made.smallest.mm)],
+        "apart_mm": [repr(made.out_of_round.mm)],
         "ovality_1": [repr(made.ovality)],
         "flattening_1": [repr(made.flattening)],
         "bore_mm2": [repr(made.bore_area_mm2)],
+        "bore_share_1": [repr(made.bore_share)],
         "bore_loss_1": [repr(made.bore_loss)],
     }

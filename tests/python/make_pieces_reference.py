@@ -96,7 +96,8 @@ def numbers(pieces, chance, least):
     if dof > 0:
         error = scatter * math.sqrt(float(covariance[0, 0]))
         half = stats.t.ppf(0.5 + chance / 2, dof) * error
-        cells[1:4] = error, radius - half, radius + half
+        # No radius is below nothing.
+        cells[1:4] = error, max(radius - half, 0.0), radius + half
     cells += [None] * 5
     # Told apart where the squared sine of the angle between the columns is 0.01 or more.
     sine2 = 1 - (unit @ turns) ** 2 / ((unit @ unit) * (turns @ turns))

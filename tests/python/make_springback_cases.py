@@ -452,6 +452,8 @@ def formers():
     yield piece_fit([(200.0, [112.0, 94.0], [90.0])] * 2, 90.0, 0.95, f"two that are alike; {solved}")
     whole = [(200.0, [112.0, 94.0], [90.0], 4.75), (300.0, [160.0, 150.0], [90.0], 4.75), (250.0, [130.0, 121.0], [45.0], 4.75)]
     yield piece_fit(whole, 60.0, 0.9, f"outer legs to a millimeter; {solved}")
+    little = [(200.0, [104.0, 102.0], [90.0]), (200.0, [101.0, 100.0], [60.0])]
+    yield piece_fit(little, 90.0, 0.95, f"no radius is below nothing; {solved}")
     outer = [(200.0, [115.1, 97.2], [90.0], 6.0), (200.0, [104.0, 99.6], [45.0], 6.0), *three[2:]]
     yield piece_fit(outer, 90.0, 0.95, f"outer legs less half the diameter x tan(angle / 2); {solved}")
     yield of_groove(plastic("250 MPa"), "14.2875 mm")
@@ -470,6 +472,8 @@ def formers():
     yield wrong("COUNT_MISMATCH", "rule: a piece is bent", (200.0, [200.0], []))
     yield wrong("OUT_OF_RANGE", "rule: at most 170 degrees", (200.0, [112.1, 94.2], [175.0]))
     yield wrong("OUT_OF_RANGE", "its corner takes 3 mm of it", (200.0, [2.0, 210.0], [90.0], 6.0))
+    yield wrong("OUT_OF_RANGE", "7 mm of gain are a radius of 16.3 mm: an arc of 25.6 mm", (1.0, [4.0, 4.0], [90.0]))
+    yield wrong("OUT_OF_RANGE", "its tangent of 100 mm is longer than the leg", (200.0, [40.0, 202.9], [90.0]))
     yield wrong("OUT_OF_RANGE", "rule: nothing is certain", chance=1.0)
     yield wrong("OUT_OF_RANGE", "rule: at most 170 degrees", angle="175 deg")
     yield wrong("UNIT_MISSING", "rule: a bare number has no unit", angle="90")

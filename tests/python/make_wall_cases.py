@@ -98,8 +98,10 @@ def flattened(od: str, wall: str, measure: str, share: float, kinematics: str) -
     d, t = mm(od), mm(wall)
     largest, smallest = section(d, t, measure, share, kinematics)
     bore = np.pi / 4 * (largest - 2 * t) * (smallest - 2 * t)
-    expect = {"largest_mm": largest, "smallest_mm": smallest, "ovality_1": (largest - smallest) / d}
-    expect |= {"flattening_1": smallest / d, "bore_mm2": bore, "bore_loss_1": 1 - bore / (np.pi / 4 * (d - 2 * t) ** 2)}
+    left = bore / (np.pi / 4 * (d - 2 * t) ** 2)
+    expect = {"largest_mm": largest, "smallest_mm": smallest, "apart_mm": largest - smallest}
+    expect |= {"ovality_1": (largest - smallest) / d, "flattening_1": smallest / d}
+    expect |= {"bore_mm2": bore, "bore_share_1": left, "bore_loss_1": 1 - left}
     accept = {"od": od, "wall": wall, "measure": measure, "share": share, "kinematics": kinematics}
     units = {"mm": "1e-9 mm", "mm2": "1e-8 mm2", "1": "1e-9 1"}
     tolerance = ", ".join(f'{key} = "{units[key.rsplit("_", 1)[1]]}"' for key in expect)
@@ -135,11 +137,17 @@ def made() -> str:
     parts += [wrinkling("4.75 mm", "0.7 mm", "1500 mm", 0.21, "false"), wrinkling(*wide, "37.5 mm", 0.21, "true")]
     parts += [wrinkling(*wide, "37.5 mm", 0.44, "true"), wrinkling(*wide, "1200 mm", 0.21, "false")]
     parts += [wrinkling(*wide, "37.5 mm", 0.0, "true"), wrinkling("50 mm", "0.1 mm", "10000 mm", 0.9, "unknown")]
+    parts += [wrinkling(*wide, "1000000 mm", 0.0, "unknown"), wrinkling(*wide, "1200 mm", 0.0, "true")]
     bend = {"od": "3/16 in", "wall": "0.028 in", "radius": "14.3 mm"}
     kinked = {"od": "3/16 in", "wall": "0.028 in", "measure": "flattening", "share": 0.3, "kinematics": "sides held"}
+    thick = {"od": "4 mm", "wall": "1.2 mm", "radius": "4.9 mm"}
+    tight = {"od": "3/16 in", "wall": "0.028 in", "radius": "5 mm", "neutral_shift": "1.38 mm"}
     no_bore = "the bore is 0.7 of the diameter; at 0.3 of it two walls fill the section"
     parts += [
         refused("bent_wall", bend | {"radius": "2.38 mm"}, "OUT_OF_RANGE", "less than half the tube, 2.38125 mm"),
+        refused("bent_wall", bend | {"radius": "4.76 mm"}, "OUT_OF_RANGE", "less than the diameter, 4.7625 mm"),
+        refused("bent_wall", thick, "OUT_OF_RANGE", "4 / 0.8 = 5: nearer than r^2 / (r - t) no bore is left"),
+        refused("bent_wall", tight, "OUT_OF_RANGE", "the axis 3.62 from the center: the outside, 7.38, twice its length"),
         refused("bent_wall", bend | {"radius": "14.3"}, "UNIT_MISSING", "rule: a bare number has no unit"),
         refused("bent_wall", bend | {"neutral_shift": "2.4 mm"}, "OUT_OF_RANGE", "rule: it would leave the tube"),
         refused("bent_wall", bend | {"neutral_shift": "2 bar"}, "WRONG_KIND", "rule: a pressure is no length"),

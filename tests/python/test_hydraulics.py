@@ -90,6 +90,16 @@ def test_a_held_volume_hides_what_weather_does() -> None:
     assert hold.ideal_rigid_warming(2).mpa == pytest.approx(1800 * 7e-4 * 2, rel=1e-12)
     assert hold.ideal_rigid_pressure(0.05).mpa == pytest.approx(1800 * 0.05 / 90, rel=1e-12)
     assert hold.ideal_rigid_loss_ml("1 MPa") == pytest.approx(90 / 1800, rel=1e-12)
+    # A twentieth of the volume, or of the bulk modulus; 0.05 / 7e-4 K.
+    for call in (
+        lambda: hold.ideal_rigid_pressure(4.51),
+        lambda: hold.ideal_rigid_loss_ml("90.1 MPa"),
+        lambda: hold.ideal_rigid_warming(-71.5),
+        lambda: hold.volume_of_temperature_ml(301),
+    ):
+        with pytest.raises(lw.InputError) as refused_large:
+            call()
+        assert refused_large.value.code == "OUT_OF_RANGE"
     for bad in [0.0, -1.0, 1e9]:
         with pytest.raises(lw.InputError) as refused:
             lw.Hold(bad, fluid=FLUID)

@@ -65,6 +65,7 @@ def test_pieces_that_cannot_be():
     assert code(lw.TestPiece, 200, legs=["112 mm", "94 mm"], angles=["90 deg"]) == "UNIT_MISSING"
     assert code(lw.PieceFit, []) == "TRIALS_UNUSABLE"
     assert code(lw.PieceFit, ["200 mm"]) == "WRONG_KIND"
+    assert code(lw.TestPiece, "1 mm", legs=["4 mm", "4 mm"], angles=["90 deg"]) == "OUT_OF_RANGE"
     short = lw.TestPiece("200 mm", legs=["100 mm", "90 mm"], angles=["90 deg"])
     assert code(lw.PieceFit, [short]) == "TRIALS_UNUSABLE"
 

@@ -29,6 +29,17 @@ def test_straight_cylinders_follow_their_theories(od: str, wall: str) -> None:
         "von Mises": 2 / math.sqrt(3) * math.log(outer / bore),
     }
     strength = lw.Strength("300 MPa", factor=2.5, source="made up for this test")
+    if thick > outer / 6:
+        # Beyond a sixth of the diameter Boardman's would say more than Lame's.
+        assert expected.pop("Boardman") > expected["Lame"]
+        for call in (
+            lambda: lw.Cylinder(tube).ideal_cylinder_pressure("Boardman", strength),
+            lambda: lw.Cylinder(tube).stress("Boardman", "10 MPa"),
+            lambda: lw.Cylinder(tube).margin("Boardman", "10 MPa", strength),
+        ):
+            with pytest.raises(lw.InputError) as refused:
+                call()
+            assert (code(refused), refused.value.part) == ("OUT_OF_RANGE", "field wall")
     for theory, share in expected.items():
         ideal = lw.Cylinder(tube).ideal_cylinder_pressure(theory, strength)
         assert ideal.pressure.mpa == pytest.approx(120 * share, rel=1e-12)
@@ -59,6 +70,10 @@ def test_the_printed_form_of_the_bend_wall() -> None:
     asked = lw.Strength("120 MPa", factor=1, source="made up for this test")
     for place, factor in [("intrados", 11 / 10), ("extrados", 13 / 14), ("side", 1.0)]:
         assert bend.shell(place) == pytest.approx(factor, rel=1e-12)
+        # From 120 / I / (1 - 0.4) on, the wall would be half the diameter.
+        with pytest.raises(lw.InputError) as refused:
+            bend.ideal_wall(place, pressure=lw.mpa(1.0001 * 200 / factor), strength=asked, y=0.4)
+        assert (code(refused), refused.value.part) == ("OUT_OF_RANGE", "field pressure")
         wall = bend.ideal_wall(place, pressure="10 MPa", strength=asked, y=0.4)
         assert wall.mm == pytest.approx(10 * 50 / 2 / (120 / factor + 4), rel=1e-12)
     assert bend.after_bending("extrados", "plane strain") == pytest.approx(1 + 50 / 4 / 150, rel=1e-12)

@@ -36,6 +36,12 @@ def test_a_section_knows_what_it_was_made_of():
     assert (section.tube, section.kinematics) == (TUBE, "sides held")
     assert section.smallest < section.largest == TUBE.od
     assert section != flat(0.75, "perimeter kept") and section.flattening == 0.75
+    # By hand: a quarter of 4.7625 mm, of a bore of 3.3401 mm.
+    assert section.out_of_round.mm == pytest.approx(4.7625 / 4, rel=1e-14)
+    assert section.bore_share == pytest.approx(1 - 4.7625 / 4 / 3.3401, rel=1e-14)
+    assert lw.ovality_amplification(
+        TUBE, out_of_round=flat(0.9).out_of_round, pressure="1 bar", modulus="207 GPa", poisson=0.29
+    ) == pytest.approx(1 + 1.5 * 0.47625 / 0.7112, rel=1e-4)
     # A round section keeps its bore, by the circle.
     assert flat(1).bore_area_mm2 == pytest.approx(np.pi / 4 * TUBE.bore.mm**2, rel=1e-14)
 
@@ -78,6 +84,8 @@ def test_what_is_not_known_about_wrinkles_says_why():
         (lambda: flat("75 %"), lw.QuantityError, "WRONG_KIND", "field flattening"),
         (lambda: flat(0.75, "free"), lw.UnknownNameError, "UNKNOWN_NAME", "field kinematics"),
         (lambda: flat(9.0, make=lw.FlattenedSection.from_ovality), lw.InputError, "OUT_OF_RANGE", "field ovality"),
+        (lambda: bend(radius="4.7 mm"), lw.InputError, "OUT_OF_RANGE", "field radius"),
+        (lambda: bend(neutral_shift="-3 mm"), lw.InputError, "OUT_OF_RANGE", "field neutral_shift"),
         (lambda: lw.radius_rules(4.75), lw.QuantityError, "UNIT_MISSING", "field od"),
         (lambda: lw.radius_rules("0 mm"), lw.InputError, "OUT_OF_RANGE", "field od"),
     ],

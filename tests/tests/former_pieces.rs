@@ -117,6 +117,61 @@ fn pieces_that_make_no_sense_are_refused() -> Outcome {
     Ok(())
 }
 
+/// Length 1 mm, legs of 4 and 4 mm, a right angle: the radius of 7 / (2 - pi / 2) = 16.31 mm has an arc of 25.62 mm and
+/// tangents of 16.31 mm.
+#[test]
+fn a_piece_too_short_for_its_bends_is_refused() -> Outcome {
+    let words = |piece: Result<TestPiece, linewright::Error>| match piece {
+        Ok(_) => "made".to_owned(),
+        Err(error) => format!("{} {error}", error.code().name()),
+    };
+    let tiny = words(piece(1.0, &[4.0, 4.0], &[90.0]));
+    for part in ["OUT_OF_RANGE", "length", "got 1 mm", "16.31 mm", "at least 25.62 mm"] {
+        assert!(tiny.contains(part), "{tiny}");
+    }
+    // 200 mm of radius 100 with its corner near one end: the tangent of 100 mm does not fit into 40.
+    let one_sided = words(piece(200.0, &[40.0, 202.92], &[90.0]));
+    for part in ["OUT_OF_RANGE", "legs", "leg 1, 40 mm", "at least 100.00 mm", "tangents"] {
+        assert!(one_sided.contains(part), "{one_sided}");
+    }
+    // The middle leg holds two tangents: 2 x 20 of 30 mm, while 45 is enough.
+    let gain = 2.0 * 20.0 * (2.0 - FRAC_PI_2);
+    let double = |middle: f64| words(piece(80.0 + middle - gain, &[40.0, middle, 40.0], &[90.0, 90.0]));
+    assert!(double(30.0).contains("leg 2") && double(30.0).contains("at least 40.00 mm"), "{}", double(30.0));
+    assert_eq!(double(45.0), "made");
+    // Legs that a misreading of 3 mm explains are believed, until another piece tells the radius.
+    let alone = piece(45.0, &[26.0, 26.0], &[90.0])?;
+    assert!(
+        (to_mm(PieceFit::new(std::slice::from_ref(&alone))?.radius()) - 7.0 / (2.0 - FRAC_PI_2)).abs() < 1e-9
+    );
+    // A short piece beside two long ones of radius 30: its leg of 20 mm cannot hold 30.
+    let long = piece(200.0 + 15.0 * PI, &[130.0, 130.0], &[90.0])?;
+    let short = piece(60.0, &[20.0, 51.0], &[90.0])?;
+    let both = PieceFit::new(&[long.clone(), long, short]).err().ok_or("fitted")?;
+    assert_eq!(both.code().name(), "TRIALS_UNUSABLE");
+    let told = both.to_string();
+    assert!(told.contains("piece 3, leg 1, 20 mm") && told.contains("tangents"), "{told}");
+    Ok(())
+}
+
+/// Two pieces that tell little: 14 mm more or less 14, at 95 %. No radius is below nothing.
+#[test]
+fn an_interval_of_radii_begins_at_nothing() -> Outcome {
+    let fit =
+        PieceFit::new(&[piece(200.0, &[104.0, 102.0], &[90.0])?, piece(200.0, &[101.0, 100.0], &[60.0])?])?;
+    let half = 12.706_204_736 * to_mm(fit.radius_error().ok_or("no error")?);
+    assert!(half > to_mm(fit.radius()));
+    let [low, high] = fit.radius_interval(0.95)?.ok_or("no interval")?.map(to_mm);
+    assert_eq!(low.to_bits(), 0.0_f64.to_bits());
+    assert!((high - to_mm(fit.radius()) - half).abs() < 1e-6, "{high}");
+    let [low, high] = fit.gain_interval(deg(90.0), 0.95)?.ok_or("no interval")?.map(to_mm);
+    assert!(low.abs() < 1e-300 && high > 11.0);
+    // At a lower chance it ends above nothing, as far below the radius as above.
+    let [low, high] = fit.radius_interval(0.8)?.ok_or("no interval")?.map(to_mm);
+    assert!(low > 0.0 && (low + high - 2.0 * to_mm(fit.radius())).abs() < 1e-9);
+    Ok(())
+}
+
 /// A normal number from a counter: splitmix64, and Box and Muller's method.
 fn normal(counter: u64) -> f64 {
     let uniform = |counter: u64| {

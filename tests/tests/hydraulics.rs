@@ -313,6 +313,60 @@ fn a_hold_is_blind_to_what_a_degree_does() -> Outcome<()> {
     Ok(())
 }
 
+/// Refusals with their numbers: beyond a twentieth of the volume a constant stiffness is none. By hand: 90 / 20 = 4.5 mL;
+/// 1700 / 20 = 85 MPa; 0.05 / 7e-4 = 71.4 K, and 0.25 / 7e-4 = 357 K, which no brake fluid is warmed by.
+#[test]
+fn no_arithmetic_of_small_changes_for_large_ones() -> Outcome<()> {
+    let hold = Hold::new(ml(90.0), &fluid(1700.0, 1050.0)?)?;
+    let words = |result: Result<(), linewright::Error>| match result {
+        Ok(()) => "answered".to_owned(),
+        Err(error) => format!("{} {error}", error.code().name()),
+    };
+    // 21948 MPa came out of a loss of eleven times the volume.
+    let lost = |by: f64| words(hold.ideal_rigid_pressure(ml(by)).map(drop));
+    for (by, fine) in [(4.499, true), (4.501, false), (90.1, false), (1000.0, false)] {
+        let words = lost(by);
+        assert_eq!(words == "answered", fine, "{by}: {words}");
+        let told = ["OUT_OF_RANGE", &format!("{by} mL"), "at most 4.5 mL", "a twentieth"];
+        assert!(fine || told.iter().all(|part| words.contains(part)), "{words}");
+    }
+    let loss = |fall: f64| words(hold.ideal_rigid_loss(mpa(fall)).map(drop));
+    assert_eq!(loss(84.9), "answered");
+    assert!(loss(85.1).contains("at most 85 MPa"), "{}", loss(85.1));
+    let warmed = |by: f64| words(hold.ideal_rigid_warming(kelvin(by)).map(drop));
+    assert!(warmed(71.0) == "answered" && warmed(-71.0) == "answered");
+    assert!(warmed(72.0).contains("at most 71.4285 K"), "{}", warmed(72.0));
+    assert!(warmed(-72.0).contains("a change of at most 71.4285 K"), "{}", warmed(-72.0));
+    // The volume itself follows the temperature further than the pressure does.
+    let grown = |by: f64| words(hold.volume_of_temperature(kelvin(by)).map(drop));
+    assert!(grown(200.0) == "answered" && grown(-200.0) == "answered");
+    assert!(grown(301.0).contains("OUT_OF_RANGE") && grown(-301.0).contains("OUT_OF_RANGE"));
+    let lively = Fluid::named("lively").with_bulk_modulus(mpa(1000.0), "here")?;
+    let lively = Hold::new(ml(90.0), &lively.with_expansion(per_kelvin(0.01), "here")?)?;
+    assert!(
+        words(lively.volume_of_temperature(kelvin(-26.0)).map(drop)).contains("a change of at most 25 K")
+    );
+
+    // 652 MPa below nothing came out of a tube cooled by 500 K.
+    let steel = WallElasticity::new(mpa(207_000.0), ratio(0.29))?;
+    let line = FilledTube::new(&tube(4.7625, 0.7112)?, steel, AxialEnds::Closed, &Fluid::glycol())?;
+    let cooled = |by: f64| words(line.pressure_of_warming(kelvin(by), per_kelvin(1.2e-5)).map(drop));
+    assert!(cooled(-500.0).contains("OUT_OF_RANGE") && cooled(-200.0).contains("a twentieth"));
+    // 0.05 / (7e-4 - 3.6e-5) = 75.3 K.
+    assert!(cooled(-75.2) == "answered" && cooled(-75.4).contains("at most 75.3012 K"), "{}", cooled(-75.4));
+    // A bore that grows as the fluid does changes nothing.
+    let even = line.pressure_of_warming(kelvin(300.0), per_kelvin(7e-4 / 3.0))?;
+    assert!(to_mpa(even).abs() < 1e-9);
+    let raised = |by: f64| words(line.volume_to_raise(meter(1.0), mpa(by)).map(drop));
+    let most = 0.05 / to_per_mpa(line.compliance());
+    assert!(raised(0.999 * most) == "answered" && raised(1.001 * most).contains("a twentieth"));
+    // So stiff a fluid is squeezed by little, and the pressure is still one that no line has.
+    let stiff = Hold::new(ml(100.0), &fluid(100_000.0, 1050.0)?)?;
+    let far = words(stiff.ideal_rigid_pressure(ml(2.0)).map(drop));
+    assert!(far.contains("at most 1 mL") && far.contains("any small-bore line"), "{far}");
+    Ok(())
+}
+
 #[test]
 fn what_is_not_known_is_asked_for() -> Outcome<()> {
     let code = |result: Result<(), linewright::Error>| result.err().map(|error| error.code());

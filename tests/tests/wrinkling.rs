@@ -105,7 +105,7 @@ fn everyday_bends_are_not_flagged() -> Outcome<()> {
 #[test]
 fn a_thin_tube_on_a_tight_radius_is_flagged() -> Outcome<()> {
     for exponent in [0.0, 0.1, 0.21, 0.44, 0.9] {
-        for (od, wall, radius) in [(25.0, 0.5, 37.5), (40.0, 1.0, 60.0), (50.0, 0.1, 5000.0)] {
+        for (od, wall, radius) in [(25.0, 0.5, 37.5), (40.0, 1.0, 60.0), (50.0, 0.1, 2490.0)] {
             let found = wrinkling(od, wall, radius, exponent)?;
             assert_eq!(found.needs_groove(), Some(true), "{od} x {wall} on {radius}, n {exponent}");
         }
@@ -133,6 +133,30 @@ fn what_is_not_known_says_why() -> Outcome<()> {
         assert_eq!(found.needs_groove(), Some(false));
         assert!(found.words().contains("not even"), "{}", found.words());
     }
+    Ok(())
+}
+
+/// A metal of exponent 0 has a critical strain of 0, which every bend exceeds: a compression of 1.2e-5 is no wrinkle, it is
+/// not even plastic.
+#[test]
+fn an_elastic_bend_is_never_said_to_wrinkle() -> Outcome<()> {
+    for exponent in [0.0, 1e-9, 0.01, 0.1, 0.9] {
+        for (od, wall) in [(25.0, 0.5), (50.0, 0.1), (25.0, 1.0), (4.7625, 0.7112)] {
+            // Yield over modulus: mild steel, hard stainless steel, titanium of high strength (from memory).
+            for yields in [0.001_f64, 0.004, 0.008] {
+                for share in [0.01, 0.5, 1.0] {
+                    let radius = ((od - wall) / 2.0 / (yields * share)).min(1e6);
+                    let found = wrinkling(od, wall, radius, exponent)?;
+                    assert_ne!(found.needs_groove(), Some(true), "{od} x {wall} on {radius}, n {exponent}");
+                }
+            }
+            let straight = wrinkling(od, wall, 1e6, exponent)?;
+            assert_ne!(straight.needs_groove(), Some(true));
+        }
+    }
+    let slight = wrinkling(25.0, 0.5, 1e6, 0.0)?;
+    assert!(slight.compression() > slight.critical() && slight.needs_groove().is_none());
+    assert!(slight.words().contains("elastic"), "{}", slight.words());
     Ok(())
 }
 

@@ -24,7 +24,8 @@ pub extern "C" fn lw_pieces_new(pieces: Option<&mut MaybeUninit<Box<lw_pieces>>>
 /// Adds a piece of a length before bending, with its n + 1 legs along the centerline, from end to corner, corner to corner,
 /// and corner to end, and the n angles that remained, in order.
 ///
-/// Errors: LW_COUNT_MISMATCH, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_COUNT_MISMATCH, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a piece that is too short for its own bends even if its
+/// legs were read 3 mm too long.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_pieces_add(
     pieces: Option<&mut lw_pieces>,
@@ -74,7 +75,7 @@ pub extern "C" fn lw_pieces_free(pieces: Option<Box<lw_pieces>>) {
 /// The fit to the pieces. Free it with lw_piece_fit_free.
 ///
 /// Errors: LW_TRIALS_UNUSABLE for no piece, for legs that give no credible radius, and for a piece whose length is more
-/// than 3 mm off what all say.
+/// than 3 mm off what all say, or that is more than 3 mm too short for its own bends.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_piece_fit_new(
     pieces: Option<&lw_pieces>,
@@ -123,7 +124,7 @@ pub extern "C" fn lw_piece_fit_scatter(
     })
 }
 
-/// Interval of the radius at a chance such as 0.95.
+/// Interval of the radius at a chance such as 0.95, cut at 0: no radius is below nothing.
 ///
 /// Errors: LW_NOT_KNOWN for one piece, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE for the chance.
 #[unsafe(no_mangle)]

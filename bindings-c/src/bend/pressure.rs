@@ -73,7 +73,7 @@ pub extern "C" fn lw_cylinder_set_tolerances(
 
 /// Bends a cylinder to a centerline radius, with the neutral axis on the centerline.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius so small that the thickened inside would fill the bore.
+/// Errors: as lw_bent_wall_new.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_cylinder_set_bend(cylinder: Option<&mut lw_cylinder>, radius: lw_length) -> lw_status {
     call(|| {
@@ -85,7 +85,7 @@ pub extern "C" fn lw_cylinder_set_bend(cylinder: Option<&mut lw_cylinder>, radiu
 
 /// Moves the neutral axis of the bend inward, which thins the outside further.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_FIELD_MISSING for a straight cylinder.
+/// Errors: as lw_bent_wall_set_neutral_shift, LW_FIELD_MISSING for a straight cylinder.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_cylinder_set_neutral_shift(
     cylinder: Option<&mut lw_cylinder>,
@@ -100,9 +100,11 @@ pub extern "C" fn lw_cylinder_set_neutral_shift(
 
 /// The pressure at which the worst place of the ideal cylinder meets the caller's strength divided by the caller's factor,
 /// by a theory ("Barlow", "Boardman", "Lame", "Tresca" or "von Mises"), and the wall at that place. It is no pressure that
-/// a line may be used at: lw_ideal_cylinder_excludes says what it leaves out.
+/// a line may be used at: lw_ideal_cylinder_excludes says what it leaves out. "Boardman" is for walls up to a sixth of the
+/// diameter; with a thicker one it would say more than "Lame".
 ///
-/// Errors: LW_STRUCT_SIZE, LW_UNKNOWN_NAME, LW_FIELD_MISSING for an empty source, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_STRUCT_SIZE, LW_UNKNOWN_NAME, LW_FIELD_MISSING for an empty source, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for
+/// "Boardman" and a thicker wall.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_ideal_cylinder_pressure(
     cylinder: Option<&lw_cylinder>,
@@ -115,7 +117,7 @@ pub unsafe extern "C" fn lw_ideal_cylinder_pressure(
         let cylinder = given(cylinder, "cylinder")?.0;
         let (theory, strength) = unsafe { (self::theory(theory)?, self::strength(strength)?) };
         let (pressure, wall) = (given_mut(pressure, "pressure")?, given_mut(wall, "wall")?);
-        let ideal = cylinder.ideal_cylinder_pressure(theory, &strength);
+        let ideal = cylinder.ideal_cylinder_pressure(theory, &strength)?;
         pressure.write(ideal.pressure().into());
         wall.write(ideal.wall().into());
         Ok(())
@@ -138,7 +140,7 @@ pub unsafe extern "C" fn lw_ideal_cylinder_pressure_text(
         fill_text(buf, cap, need, || {
             let cylinder = given(cylinder, "cylinder")?.0;
             let strength = self::strength(strength)?;
-            Ok(cylinder.ideal_cylinder_pressure(self::theory(theory)?, &strength).to_string())
+            Ok(cylinder.ideal_cylinder_pressure(self::theory(theory)?, &strength)?.to_string())
         })
     })
 }
@@ -159,7 +161,7 @@ pub unsafe extern "C" fn lw_ideal_cylinder_place(
         fill_text(buf, cap, need, || {
             let cylinder = given(cylinder, "cylinder")?.0;
             let strength = self::strength(strength)?;
-            let ideal = cylinder.ideal_cylinder_pressure(self::theory(theory)?, &strength);
+            let ideal = cylinder.ideal_cylinder_pressure(self::theory(theory)?, &strength)?;
             Ok(ideal.place().map_or("straight", |place| place.name()).to_owned())
         })
     })
@@ -178,7 +180,8 @@ pub unsafe extern "C" fn lw_ideal_cylinder_excludes(
 /// Stress at a pressure, at the worst place: the hoop stress for Barlow, Boardman and Lame, the strength that the whole
 /// wall would need for Tresca and von Mises.
 ///
-/// Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for "Boardman" and a wall of more than a sixth of the
+/// diameter.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_cylinder_stress(
     cylinder: Option<&lw_cylinder>,
@@ -225,7 +228,7 @@ pub extern "C" fn lw_cylinder_free(cylinder: Option<Box<lw_cylinder>>) {
 
 /// Stress in a bend as a multiple of the straight tube's, by the shape alone: the factor I of ASME B31.3 paragraph 304.2.1.
 ///
-/// Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_UNKNOWN_NAME, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius of less than one diameter.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_bend_shell_factor(
     od: lw_length,
@@ -258,9 +261,10 @@ pub unsafe extern "C" fn lw_bend_factor_after_bending(
 }
 
 /// Wall at a place of a bend by the form of ASME B31.3 paragraph 304.2.1, with the caller's divided strength and the
-/// caller's Y; without any allowance, and without what lw_ideal_cylinder_excludes lists. "side" is the straight.
+/// caller's Y; without any allowance, and without what lw_ideal_cylinder_excludes lists. "side" is the straight. With Y = 0.4 it
+/// is Boardman's formula, for walls up to a sixth of the diameter.
 ///
-/// Errors: as lw_ideal_cylinder_pressure.
+/// Errors: as lw_ideal_cylinder_pressure, LW_OUT_OF_RANGE also for a pressure that wants a wall of half the diameter or more.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_bend_ideal_wall(
     od: lw_length,
@@ -279,9 +283,10 @@ pub unsafe extern "C" fn lw_bend_ideal_wall(
 }
 
 /// Peak hoop stress of a slightly oval tube under pressure as a multiple of the round one's; out_of_round is the largest
-/// less the smallest diameter. An elastic peak: it matters for fatigue and hardly for bursting.
+/// less the smallest diameter. An elastic peak: it matters for fatigue and hardly for bursting. Its limit is ours: a fifth of
+/// the diameter less the wall, where an ellipse's true peak is 5 to 8 % higher.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also beyond that fifth.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_ovality_amplification(
     tube: Option<&lw_tube>,

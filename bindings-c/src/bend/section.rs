@@ -70,6 +70,15 @@ pub extern "C" fn lw_section_smallest(
     call(|| put(smallest, "smallest", given(section, "section")?.0.smallest().into()))
 }
 
+/// Largest less smallest diameter, as lw_ovality_amplification takes it.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_section_out_of_round(
+    section: Option<&lw_section>,
+    out_of_round: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(out_of_round, "out_of_round", given(section, "section")?.0.out_of_round().into()))
+}
+
 /// (Dmax - Dmin) / Dnom.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_section_ovality(
@@ -95,6 +104,15 @@ pub extern "C" fn lw_section_bore_area_mm2(
     bore_area_mm2: Option<&mut MaybeUninit<f64>>,
 ) -> lw_status {
     call(|| put(bore_area_mm2, "bore_area_mm2", to_mm2(given(section, "section")?.0.bore_area())))
+}
+
+/// Bore left as a share of the round tube's.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_section_bore_share(
+    section: Option<&lw_section>,
+    bore_share: Option<&mut MaybeUninit<f64>>,
+) -> lw_status {
+    call(|| put(bore_share, "bore_share", given(section, "section")?.0.bore_share().value))
 }
 
 /// Bore lost as a share of the round tube's.

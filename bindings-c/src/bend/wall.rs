@@ -26,7 +26,10 @@ pub(super) unsafe fn thinning(name: *const c_char) -> Result<Thinning, Error> {
 
 /// A tube bent to a centerline radius, the neutral axis on the centerline. Free it with lw_bent_wall_free.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a radius of no more than half the tube.
+/// Where it ends (limits of ours): the outside is stretched to at most twice its length and the inside pressed to half of it,
+/// which is a radius of one diameter while nothing is shifted, and the thickened inside leaves a bore.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also beyond those limits.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_bent_wall_new(
     tube: Option<&lw_tube>,
@@ -41,7 +44,7 @@ pub extern "C" fn lw_bent_wall_new(
 
 /// Moves the neutral axis toward the inside of the bend; a negative shift moves it outward.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where it would leave the tube.
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where it would leave the tube and beyond the limits of lw_bent_wall_new.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_bent_wall_set_neutral_shift(
     bent: Option<&mut lw_bent_wall>,
@@ -145,7 +148,8 @@ pub extern "C" fn lw_bent_wall_free_wrinkling(
 /// Whether the inside of the bend would wrinkle or kink unless a groove that fits, or a mandrel, holds it. That it needs one
 /// is no verdict on a bend that has one. Not compared with bends.
 ///
-/// Errors: as lw_bent_wall_free_wrinkling; LW_NOT_KNOWN where the criterion does not say, as for nearly all brake tube.
+/// Errors: as lw_bent_wall_free_wrinkling; LW_NOT_KNOWN where the criterion does not say, as for nearly all brake tube and for a
+/// compression of less than 1 % beyond critical, which may be elastic.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_bent_wall_needs_groove(
     bent: Option<&lw_bent_wall>,

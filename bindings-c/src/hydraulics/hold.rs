@@ -30,7 +30,8 @@ pub extern "C" fn lw_hold_new(
 /// The volume by which the fluid grows when it is warmed, in milliliters; negative when it cools. A leak smaller than this,
 /// for the doubt in the temperature, cannot be told from weather: the blind spot of the test.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, LW_NOT_KNOWN for a fluid without a thermal expansion.
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also where the fluid would grow or shrink by more than a quarter, LW_NOT_KNOWN for
+/// a fluid without a thermal expansion.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_hold_volume_of_temperature_ml(
     hold: Option<&lw_hold>,
@@ -43,7 +44,9 @@ pub extern "C" fn lw_hold_volume_of_temperature_ml(
     })
 }
 
-/// By how much warming raises the pressure of the ideal rigid volume. Errors: as lw_hold_volume_of_temperature_ml.
+/// By how much warming raises the pressure of the ideal rigid volume; cooling lowers it, down to nothing and no further.
+///
+/// Errors: as lw_hold_volume_of_temperature_ml, LW_OUT_OF_RANGE from a twentieth of the volume on.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_hold_ideal_rigid_warming(
     hold: Option<&lw_hold>,
@@ -53,9 +56,10 @@ pub extern "C" fn lw_hold_ideal_rigid_warming(
     call(|| put(rise, "rise", given(hold, "hold")?.0.ideal_rigid_warming(kelvin(warming_k))?.into()))
 }
 
-/// By how much a loss, in milliliters, lowers the pressure of the ideal rigid volume. What is not rigid lowers it less.
+/// By how much a loss, in milliliters, lowers the pressure of the ideal rigid volume, down to nothing and no further. What is not
+/// rigid lowers it less.
 ///
-/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a loss of more than a twentieth of the volume.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_hold_ideal_rigid_pressure(
     hold: Option<&lw_hold>,
@@ -66,7 +70,7 @@ pub extern "C" fn lw_hold_ideal_rigid_pressure(
 }
 
 /// The loss that lowers the pressure of the ideal rigid volume by as much as can just be read off the gauge, in
-/// milliliters. Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// milliliters. Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a loss of more than a twentieth of the volume.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_hold_ideal_rigid_loss_ml(
     hold: Option<&lw_hold>,

@@ -14,7 +14,8 @@ use pyo3::types::PyType;
 /// centerline from end to corner, corner to corner, and corner to end, and the angles that remained, in order. `reading` is
 /// the step that the legs were read to; left out, their numbers show it.
 ///
-/// Raises `InputError` (COUNT_MISMATCH where there is not one leg more than angles, OUT_OF_RANGE), `QuantityError`.
+/// Raises `InputError` (COUNT_MISMATCH where there is not one leg more than angles, OUT_OF_RANGE, also for a piece that is too
+/// short for its own bends even if its legs were read 3 mm too long), `QuantityError`.
 ///
 /// >>> import linewright as lw
 /// >>> print(lw.TestPiece("200 mm", legs=["112.1 mm", "94.2 mm"], angles=["90 deg"]).gain)
@@ -136,7 +137,7 @@ impl TestPiece {
 /// former. Every piece's gain is taken to be off by a normal error of the same unknown size.
 ///
 /// Raises `InputError` (TRIALS_UNUSABLE for no piece, for legs that give no credible radius, and for a piece more than 3 mm
-/// off what all say), `QuantityError` for what is no piece.
+/// off what all say, or that much too short for its own bends), `QuantityError` for what is no piece.
 ///
 /// >>> import linewright as lw
 /// >>> rows = [("112.1 mm", "94.2 mm", "90 deg"), ("102 mm", "98.9 mm", "45 deg"), ("121.4 mm", "97.6 mm", "120 deg")]
@@ -190,7 +191,7 @@ impl PieceFit {
         self.fit.scatter().map(Length)
     }
 
-    /// Interval of the radius at a chance such as 0.95; None for one piece.
+    /// Interval of the radius at a chance such as 0.95, cut at 0: no radius is below nothing. None for one piece.
     ///
     /// Raises `InputError` (OUT_OF_RANGE).
     ///

@@ -79,8 +79,8 @@ impl Strength {
 /// What comes out is about a cylinder without flares, joints, corrosion, dents, wear, temperature and fatigue. It is no
 /// statement that a line may be used at a pressure.
 ///
-/// Raises `InputError` (OUT_OF_RANGE, also where no wall or no bore is left, FIELD_MISSING for a shift without a radius, and
-/// the codes of `read_length`), `QuantityError` for a bare number.
+/// Raises `InputError` (OUT_OF_RANGE, also where no wall is left and beyond the limits of a `BentWall`, FIELD_MISSING for a
+/// shift without a radius, and the codes of `read_length`), `QuantityError` for a bare number.
 ///
 /// >>> import linewright as lw
 /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="low-carbon steel")
@@ -177,9 +177,10 @@ impl Cylinder {
     }
 
     /// The pressure at which the worst place meets the caller's strength divided by the caller's factor, by a theory
-    /// ("Barlow", "Boardman", "Lame", "Tresca", "von Mises"). What it leaves out goes with it as `excludes`.
+    /// ("Barlow", "Boardman", "Lame", "Tresca", "von Mises"). What it leaves out goes with it as `excludes`. "Boardman" is for
+    /// walls up to a sixth of the diameter; with a thicker one it would say more than "Lame".
     ///
-    /// Raises `UnknownNameError` for the theory.
+    /// Raises `UnknownNameError` for the theory, `InputError` (OUT_OF_RANGE) for "Boardman" and a thicker wall.
     ///
     /// >>> import linewright as lw
     /// >>> tube = lw.Tube("4.75 mm", wall="0.75 mm", material="low-carbon steel")
@@ -196,7 +197,7 @@ impl Cylinder {
         strength: &Bound<'py, Strength>,
     ) -> PyResult<Bound<'py, PyAny>> {
         let theory = error::call(|| Theory::from_name(theory))?;
-        let ideal = error::compute(|| self.cylinder.ideal_cylinder_pressure(theory, &strength.get().0))?;
+        let ideal = error::call(|| self.cylinder.ideal_cylinder_pressure(theory, &strength.get().0))?;
         let parts = (
             Pressure(ideal.pressure()),
             ideal.theory().name(),
@@ -212,7 +213,8 @@ impl Cylinder {
     /// Stress at a pressure, at the worst place: the hoop stress for "Barlow", "Boardman", "Lame", the strength that the
     /// whole wall would need for "Tresca", "von Mises".
     ///
-    /// Raises `UnknownNameError` for the theory, `InputError` (OUT_OF_RANGE), `QuantityError` for a bare number.
+    /// Raises `UnknownNameError` for the theory, `InputError` (OUT_OF_RANGE, also for "Boardman" and a wall of more than a
+    /// sixth of the diameter), `QuantityError` for a bare number.
     ///
     /// >>> import linewright as lw
     /// >>> tube = lw.Tube("4.75 mm", wall="0.75 mm", material="low-carbon steel")
@@ -261,7 +263,7 @@ impl Cylinder {
 
 /// Stress in a bend as a multiple of the straight tube's. Places are "extrados", "intrados" and "side".
 ///
-/// Raises `InputError` (OUT_OF_RANGE, also for a radius of no more than half the tube, and the codes of `read_length`),
+/// Raises `InputError` (OUT_OF_RANGE, also for a radius of less than one diameter, and the codes of `read_length`),
 /// `QuantityError` for a bare number.
 ///
 /// >>> import linewright as lw
@@ -332,9 +334,11 @@ impl BendFactors {
 
     /// Wall at a place by t = P D / (2 (S / I + P Y)), the form of ASME B31.3 paragraph 304.2.1, with the caller's divided
     /// strength and the caller's `y`. An ideal cylinder: without flares, joints, corrosion, dents, wear, temperature and
-    /// fatigue, and without any allowance, which is to be added.
+    /// fatigue, and without any allowance, which is to be added. With 0.4 it is Boardman's formula, for walls up to a sixth of
+    /// the diameter.
     ///
-    /// Raises `UnknownNameError`, `InputError` (OUT_OF_RANGE), `QuantityError` for a bare pressure.
+    /// Raises `UnknownNameError`, `InputError` (OUT_OF_RANGE, also for a pressure that wants a wall of half the diameter or
+    /// more), `QuantityError` for a bare pressure.
     ///
     /// >>> import linewright as lw
     /// >>> bend = lw.BendFactors("4.75 mm", radius="14.25 mm")
@@ -369,9 +373,11 @@ impl BendFactors {
 
 /// Peak hoop stress of a slightly oval tube under pressure as a multiple of the round one's: a thin ring, first order.
 /// `out_of_round` is the largest less the smallest diameter. It is an elastic peak at the surface: it matters for fatigue and
-/// hardly for bursting.
+/// hardly for bursting. Its limit is ours: a fifth of the diameter less the wall, where an ellipse's true peak is 5 to 8 %
+/// higher.
 ///
-/// Raises `InputError` (OUT_OF_RANGE and the codes of `read_length`), `QuantityError` for a bare length or pressure.
+/// Raises `InputError` (OUT_OF_RANGE, also beyond that fifth, and the codes of `read_length`), `QuantityError` for a bare
+/// length or pressure.
 ///
 /// >>> import linewright as lw
 /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="low-carbon steel")

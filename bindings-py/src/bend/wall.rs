@@ -17,8 +17,11 @@ use pyo3::prelude::*;
 /// on the tube thins it further than either. `neutral_shift` moves the neutral axis from the centerline toward the inside of
 /// the bend, or outward if it is negative.
 ///
-/// Raises `InputError` (OUT_OF_RANGE, also for a radius of no more than half the tube and for a shift that leaves the tube,
-/// and the codes of `read_length`), `QuantityError` for a bare number.
+/// Where it ends (limits of ours): the outside is stretched to at most twice its length and the inside pressed to half of it,
+/// which is a radius of one diameter where nothing is shifted, and the thickened inside leaves a bore.
+///
+/// Raises `InputError` (OUT_OF_RANGE, also beyond those limits and for a shift that leaves the tube, and the codes of
+/// `read_length`), `QuantityError` for a bare number.
 ///
 /// >>> import linewright as lw
 /// >>> tube = lw.Tube("3/16 in", wall="0.028 in", material="low-carbon steel")
@@ -145,8 +148,9 @@ impl BentWall {
     /// Whether the inside of the bend would wrinkle or kink if nothing held it, for a metal of a hardening exponent.
     ///
     /// `compression` is held against `critical`, the strain at which a free, thin cylinder begins to wrinkle. That holds for
-    /// walls up to a tenth of their radius: for nearly all brake tube `needs_groove` is None, not known. That a bend needs a
-    /// groove is no verdict on one that has a groove that fits. It has not been compared with bends.
+    /// walls up to a tenth of their radius: for nearly all brake tube `needs_groove` is None, not known. So it is for less than
+    /// 1 % of compression beyond `critical`, which may be elastic. That a bend needs a groove is no verdict on one that has a
+    /// groove that fits. It has not been compared with bends.
     ///
     /// Raises `InputError` (OUT_OF_RANGE, NOT_A_NUMBER), `QuantityError` for what is no number.
     ///
@@ -281,6 +285,17 @@ impl FlattenedSection {
         Length(self.section.smallest())
     }
 
+    /// Largest less smallest diameter, as `ovality_amplification` takes it.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Tube("4 mm", wall="1 mm", material="low-carbon steel")
+    /// >>> print(lw.FlattenedSection.from_flattening(tube, 0.75, kinematics="sides held").out_of_round)
+    /// 1 mm
+    #[getter]
+    fn out_of_round(&self) -> Length {
+        Length(self.section.out_of_round())
+    }
+
     /// (Dmax - Dmin) / Dnom.
     #[getter]
     fn ovality(&self) -> f64 {
@@ -297,6 +312,17 @@ impl FlattenedSection {
     #[getter]
     fn bore_area_mm2(&self) -> f64 {
         to_mm2(self.section.bore_area())
+    }
+
+    /// Bore left as a share of the round tube's.
+    ///
+    /// >>> import linewright as lw
+    /// >>> tube = lw.Tube("4 mm", wall="1 mm", material="low-carbon steel")
+    /// >>> round(lw.FlattenedSection.from_flattening(tube, 0.75, kinematics="sides held").bore_share, 12)
+    /// 0.5
+    #[getter]
+    fn bore_share(&self) -> f64 {
+        self.section.bore_share().value
     }
 
     /// Bore lost as a share of the round tube's.

@@ -16,7 +16,8 @@ use crate::problem::{Part, Problem, Value};
 use crate::statistics::{read_to as read_to_step, rounding, student_both_sides};
 use crate::units::{Angle, Length, Ratio, mm, ratio, to_mm, to_rad};
 
-/// A piece whose legs miss the others by more was misread (ours, no source): a hand measures a leg to a millimeter.
+/// A piece whose legs miss the others by more was misread (ours, no source): a hand measures a leg to a millimeter. By as much
+/// may a leg be shorter than its tangents, or a piece than its arcs.
 const SCATTER_MM: f64 = 3.0;
 /// Squared sine of the angle between the two unknowns below which pieces do not tell them apart (ours, no source): two
 /// bends of 80 and 90 degrees have 0.02.
@@ -43,7 +44,9 @@ impl TestPiece {
     /// corner to end, and the angles that remained, in order.
     ///
     /// # Errors
-    /// `COUNT_MISMATCH` where there is not one leg more than angles, or no angle; `NOT_A_NUMBER`, `OUT_OF_RANGE`.
+    /// `COUNT_MISMATCH` where there is not one leg more than angles, or no angle; `NOT_A_NUMBER`, `OUT_OF_RANGE`, also where
+    /// length, legs and angles mean a radius whose arcs are longer than the piece, or whose tangents are longer than a leg,
+    /// even if the legs were read 3 mm too long.
     pub fn new(length: Length, legs: &[Length], angles: &[Angle]) -> Result<TestPiece, Error> {
         if angles.is_empty() || legs.len() != angles.len() + 1 {
             return Err(Problem::new(Code::CountMismatch, Part::Field("legs".to_owned()))
@@ -53,11 +56,48 @@ impl TestPiece {
                 .fix("giving every leg, from end to corner, corner to corner, and corner to end")
                 .into());
         }
-        Ok(TestPiece {
+        let piece = TestPiece {
             reading: read_to(legs),
             length: bounds::PIECE.length(length)?,
             legs: legs.iter().map(|leg| bounds::LEG.length(*leg)).collect::<Result<_, _>>()?,
             angles: angles.iter().map(|angle| bounds::PIECE_ANGLE.angle(*angle)).collect::<Result<_, _>>()?,
+        };
+        let [unit, _, gain] = piece.equation();
+        // Only what no misreading explains: the radius that legs 3 mm shorter would mean must fit as well.
+        if piece.misfit((gain - SCATTER_MM) / unit, 0.0).is_none() {
+            return Ok(piece);
+        }
+        // The larger radius of the legs as read fits even less.
+        piece.misfit(gain / unit, 0.0).map_or(Ok(piece), |misfit| Err(misfit.into()))
+    }
+
+    /// What of the piece is too short for its bends at a radius, by more than a length.
+    fn misfit(&self, radius_mm: f64, by_mm: f64) -> Option<Problem> {
+        let refusal = |field: &str, got: String, least: f64, what: &str| {
+            let means = format!("at the radius of {radius_mm:.2} mm that length, legs and angles mean");
+            Problem::new(Code::OutOfRange, Part::Field(field.to_owned()))
+                .got(Value::text(got))
+                .need(Value::text(format!("at least {least:.2} mm, the {what} {means}")))
+                .why("the piece is too short for its own bends")
+                .fix("measuring length, legs and angles again")
+        };
+        let arcs = radius_mm * self.angles.iter().map(|angle| to_rad(*angle)).sum::<f64>();
+        if arcs > to_mm(self.length) + by_mm {
+            return Some(refusal(
+                "length",
+                Value::Length(self.length).to_string(),
+                arcs,
+                "arcs of its bends",
+            ));
+        }
+        let tangent = |i: Option<usize>| {
+            i.and_then(|i| self.angles.get(i)).map_or(0.0, |a| radius_mm * tan(to_rad(*a) / 2.0))
+        };
+        self.legs.iter().enumerate().find_map(|(i, leg)| {
+            let least = tangent(i.checked_sub(1)) + tangent(Some(i));
+            let got = format!("leg {}, {}", i + 1, Value::Length(*leg));
+            (least > to_mm(*leg) + by_mm)
+                .then(|| refusal("legs", got, least, "tangents of the bends beside it"))
         })
     }
 
@@ -202,8 +242,8 @@ impl PieceFit {
     /// The fit to at least one piece, all of one tube on one former.
     ///
     /// # Errors
-    /// `TRIALS_UNUSABLE` for no piece, for pieces whose legs give no credible radius, and for one whose length is more
-    /// than 3 mm off what the others say.
+    /// `TRIALS_UNUSABLE` for no piece, for pieces whose legs give no credible radius, for one whose length is more than 3 mm
+    /// off what the others say, and for one that is more than 3 mm too short for its own bends at the radius found.
     pub fn new(pieces: &[TestPiece]) -> Result<PieceFit, Error> {
         let equations: Vec<[f64; 3]> = pieces.iter().map(TestPiece::equation).collect();
         if equations.is_empty() {
@@ -221,6 +261,10 @@ impl PieceFit {
         if let Some((worst, by)) = far.filter(|(_, by)| *by > SCATTER_MM) {
             let text = format!("piece {}, {by:.1} mm off what all say together", worst + 1);
             return Err(unusable(text, "pieces within 3 mm of each other"));
+        }
+        let short = pieces.iter().enumerate().find_map(|(i, p)| Some((i, p.misfit(radius_mm, SCATTER_MM)?)));
+        if let Some((at, misfit)) = short {
+            return Err(unusable(format!("piece {}, {}", at + 1, misfit.got), &misfit.need.to_string()));
         }
         let dof = u32::try_from(equations.len() - 1).unwrap_or(u32::MAX);
         let squares = sum(&|e| off(e) * off(e));
@@ -241,14 +285,15 @@ impl PieceFit {
         (self.dof > 0).then(|| mm(self.scatter_mm / sqrt(self.square)))
     }
 
-    /// The interval of the radius at a chance (Student's); None for one piece.
+    /// The interval of the radius at a chance (Student's), cut at 0: no radius is below nothing, and one that begins there
+    /// says only how little the pieces tell. None for one piece.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE` for the chance.
     pub fn radius_interval(&self, chance: f64) -> Result<Option<[Length; 2]>, Error> {
         let factor = factor(chance, self.dof)?;
         let half = self.radius_error().map(|error| factor * to_mm(error));
-        Ok(half.map(|half| [mm(self.radius_mm - half), mm(self.radius_mm + half)]))
+        Ok(half.map(|half| [mm((self.radius_mm - half).max(0.0)), mm(self.radius_mm + half)]))
     }
 
     /// Scatter of one piece's gain, one standard deviation, and at least what rounding makes; None for one piece.

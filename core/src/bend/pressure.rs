@@ -1,6 +1,11 @@
 //! Stress in the wall of an ideal cylinder under pressure, straight or bent, and the pressure at which it meets a strength
 //! divided by a factor. Strength, factor and their source are the caller's; this library has none of its own.
 //!
+//! Boardman's is for walls up to a sixth of the diameter, and is refused beyond: there it meets Lame's (both give 2.6 times
+//! the pressure), and with a thicker wall it would say more than Lame's does. The same limit, t < D/6, stands before the
+//! formula with 0.4 in ASME B31.3 paragraph 304.1.2 (the code was not seen; a reply of its committee, interpretation 2-11, was,
+//! as quoted on a public page).
+//!
 //! What comes out is about a cylinder, not about a line: see [`EXCLUDES`]. It is never on a card, and no plan uses it.
 //!
 //! | theory | strength is met at | it says |
@@ -24,7 +29,7 @@ pub use tolerance::{SizeTolerance, size_tolerances};
 
 use factors::shell_factor;
 
-use super::wall::{BentWall, Place, Thinning};
+use super::wall::{BentWall, Place, Thinning, at_most};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::{Error, by_name};
@@ -35,6 +40,11 @@ use crate::tube::Tube;
 use crate::units::{Length, Pressure, Ratio, mm, mpa, ratio, to_mm, to_mpa};
 use std::fmt;
 
+/// Thickest wall as a share of the diameter that Boardman's formula is for; the front of this module says why.
+const BOARDMAN: f64 = 1.0 / 6.0;
+/// By how much a share may be above that because of rounding: 6 x 1 mm is a sixth.
+const ROUNDING: f64 = 1e-9;
+
 /// What an ideal cylinder's pressure leaves out.
 pub const EXCLUDES: &str = "an ideal cylinder: without flares, joints, corrosion, dents, wear, temperature and fatigue; \
                             not a statement that a line may be used at this pressure";
@@ -44,7 +54,7 @@ pub const EXCLUDES: &str = "an ideal cylinder: without flares, joints, corrosion
 pub enum Theory {
     /// Thin wall, on the outside diameter.
     Barlow,
-    /// Thin wall, on the outside diameter less 0.8 walls.
+    /// Thin wall, on the outside diameter less 0.8 walls; for walls up to a sixth of the diameter.
     Boardman,
     /// Elastic hoop stress at the bore.
     Lame,
@@ -151,12 +161,12 @@ fn stress_per_pressure(theory: Theory, od: f64, wall: f64) -> f64 {
 /// let tube = Tube::new(inch(3.0 / 16.0), inch(0.028), Material::LowCarbonSteel)?;
 /// let strength = Strength::new(mpa(290.0), ratio(4.0), "my choice: tensile strength by ISO 4038, divided by 4")?;
 /// let straight = Cylinder::new(&tube);
-/// let ideal = straight.ideal_cylinder_pressure(Theory::Lame, &strength);
+/// let ideal = straight.ideal_cylinder_pressure(Theory::Lame, &strength)?;
 /// assert!((to_mpa(ideal.pressure()) - 98.774 / 4.0).abs() < 1e-3);
 /// assert!(ideal.to_string().contains("without flares, joints, corrosion"));
 /// // The worst wall, and a bend of three diameters, both lower it.
 /// let worst = straight.with_tolerances(inch(0.003), inch(0.005))?.bent(mm(14.2875))?;
-/// assert!(to_mpa(worst.ideal_cylinder_pressure(Theory::Lame, &strength).pressure()) < 18.0);
+/// assert!(to_mpa(worst.ideal_cylinder_pressure(Theory::Lame, &strength)?.pressure()) < 18.0);
 /// # Ok::<(), linewright::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -185,7 +195,7 @@ impl Cylinder {
     /// or filing can be counted in.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also where no wall is left.
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also where no wall is left, and for a bend that the size does not leave possible.
     pub fn with_tolerances(mut self, od_plus: Length, wall_minus: Length) -> Result<Cylinder, Error> {
         self.od_mm += to_mm(bounds::SIZE_TOLERANCE.length(od_plus)?);
         let left = self.wall_mm - to_mm(bounds::SIZE_TOLERANCE.length(wall_minus)?);
@@ -194,23 +204,26 @@ impl Cylinder {
             return Err(Error::field(Code::OutOfRange, "wall_minus", Value::Length(wall_minus), need));
         }
         self.wall_mm = left;
-        self.checked()
+        if let Some(bent) = self.bend {
+            let resized = BentWall::of(mm(self.od_mm), mm(left), bent.radius())?;
+            self.bend = Some(resized.with_neutral_shift(bent.neutral_shift())?);
+        }
+        Ok(self)
     }
 
     /// Bent to a center-line radius, with the neutral axis on the center line.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a radius so small that the thickened inside would fill the bore.
+    /// As [`BentWall::new`].
     pub fn bent(mut self, radius: Length) -> Result<Cylinder, Error> {
-        let bent = BentWall::of(mm(self.od_mm), mm(self.wall_mm), radius)?;
-        self.bend = Some(bent);
-        self.checked()
+        self.bend = Some(BentWall::of(mm(self.od_mm), mm(self.wall_mm), radius)?);
+        Ok(self)
     }
 
     /// With the bend's neutral axis moved inward, which thins the outside further.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `FIELD_MISSING` for a straight cylinder.
+    /// As [`BentWall::with_neutral_shift`]; `FIELD_MISSING` for a straight cylinder.
     pub fn with_neutral_shift(mut self, shift: Length) -> Result<Cylinder, Error> {
         let Some(bent) = self.bend else {
             return Err(Problem::new(Code::FieldMissing, Part::Field("radius".to_owned()))
@@ -218,24 +231,29 @@ impl Cylinder {
                 .into());
         };
         self.bend = Some(bent.with_neutral_shift(shift)?);
-        self.checked()
-    }
-
-    /// Itself, with its bend of its own size, if that leaves a bore everywhere.
-    fn checked(mut self) -> Result<Cylinder, Error> {
-        let Some(bent) = self.bend else { return Ok(self) };
-        let bent = BentWall::of(mm(self.od_mm), mm(self.wall_mm), bent.radius())?
-            .with_neutral_shift(bent.neutral_shift())?;
-        if to_mm(bent.intrados().most) >= self.od_mm / 2.0 {
-            let need = Value::text("a bend whose thickened inside leaves a bore");
-            return Err(Error::field(Code::OutOfRange, "radius", Value::Length(bent.radius()), need));
-        }
-        self.bend = Some(bent);
         Ok(self)
     }
 
-    /// Where the stress is largest: over straight, places around the bend, and both assumptions on its wall.
-    fn worst(&self, theory: Theory) -> Worst {
+    /// Where the stress is largest, by a theory that is for walls so thick.
+    fn worst(&self, theory: Theory) -> Result<Worst, Error> {
+        let worst = self.worst_of(theory);
+        let most = BOARDMAN * self.od_mm;
+        for wall in [self.wall_mm, worst.wall_mm] {
+            if theory == Theory::Boardman && wall > most * (1.0 + ROUNDING) {
+                let need = format!("at most {}, a sixth of the diameter", at_most(most));
+                return Err(Problem::new(Code::OutOfRange, Part::Field("wall".to_owned()))
+                    .got(Value::Length(mm(wall)))
+                    .need(Value::text(need))
+                    .why("for a thicker wall Boardman's formula says more than Lame's")
+                    .fix("the theory Lame, which is for any wall")
+                    .into());
+            }
+        }
+        Ok(worst)
+    }
+
+    /// The same over straight, places around the bend, and both assumptions on its wall.
+    fn worst_of(&self, theory: Theory) -> Worst {
         let mut worst = Worst {
             per_pressure: stress_per_pressure(theory, self.od_mm, self.wall_mm),
             place: None,
@@ -259,26 +277,32 @@ impl Cylinder {
     ///
     /// In a bend the straight theory is taken with the local wall and times the shell factor; for the two theories of a
     /// wall that yields throughout, where neighbors would help, that is low.
-    #[must_use]
-    pub fn ideal_cylinder_pressure(&self, theory: Theory, strength: &Strength) -> IdealCylinderPressure {
-        let worst = self.worst(theory);
-        IdealCylinderPressure {
+    ///
+    /// # Errors
+    /// `OUT_OF_RANGE` for [`Theory::Boardman`] where the wall is more than a sixth of the diameter.
+    pub fn ideal_cylinder_pressure(
+        &self,
+        theory: Theory,
+        strength: &Strength,
+    ) -> Result<IdealCylinderPressure, Error> {
+        let worst = self.worst(theory)?;
+        Ok(IdealCylinderPressure {
             pressure: mpa(strength.divided_mpa() / worst.per_pressure),
             theory,
             strength: strength.clone(),
             place: worst.place,
             wall: mm(worst.wall_mm),
-        }
+        })
     }
 
     /// Stress at a pressure, at the worst place: the hoop stress for the first three theories, the strength that the whole
     /// wall would need for the last two.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also as [`Cylinder::ideal_cylinder_pressure`].
     pub fn stress(&self, theory: Theory, pressure: Pressure) -> Result<Pressure, Error> {
         let pressure = to_mpa(bounds::PRESSURE.pressure(pressure)?);
-        Ok(mpa(pressure * self.worst(theory).per_pressure))
+        Ok(mpa(pressure * self.worst(theory)?.per_pressure))
     }
 
     /// How often the stress at a pressure goes into the caller's strength, beside the factor that the caller asked for.

@@ -4,6 +4,12 @@
 //! length (plane strain, volume kept: t R / (R + r)), or it shrinks as freely as a bar in tension (t sqrt(R / (R + r))).
 //! Inside the bend the signs turn. Derived here, no test on such tube was seen; a former that drags on the tube thins it
 //! further than either.
+//!
+//! Where it ends (limits of ours). A fiber is taken to at most twice its length, or to half of it: no metal of tube stretches to
+//! twice its length without breaking, and a wall pressed to half has kinked; with the neutral axis on the center line that is
+//! the inside of a bend of one diameter. And the thickened inside leaves a bore: plane strain counts the whole wall as pressed
+//! as its outer surface is, so that t R / (R - r) grows beyond every bound as R nears r, where a wall that keeps its volume
+//! cannot; beyond half the diameter the figure means nothing.
 
 mod rules;
 mod section;
@@ -19,9 +25,14 @@ use crate::bounds;
 use crate::code::Code;
 use crate::error::{Error, by_name};
 use crate::math::sqrt;
-use crate::problem::Value;
+use crate::problem::{Part, Problem, Value};
 use crate::tube::Tube;
 use crate::units::{Length, Ratio, mm, ratio, to_mm};
+
+/// Most that a fiber is stretched or pressed, as a ratio of its lengths.
+const MOST_STRETCH: f64 = 2.0;
+/// By how much a share may be outside its limit because of rounding: a radius of one diameter may be given in another unit.
+const ROUNDING: f64 = 1e-9;
 
 /// A place around the section of a bend.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -126,38 +137,93 @@ fn wall_at(wall: f64, neutral: f64, fiber: f64, thinning: Thinning) -> f64 {
     }
 }
 
+const NO_BORE: &str = "the thickened inside of the bend would fill the bore";
+const TOO_FAR: &str =
+    "the outside would be stretched to more than twice its length, or the inside pressed to less than half";
+
+/// A smallest length, printed so that what is printed is long enough.
+fn at_least(length_mm: f64) -> String {
+    format!("{} mm", (length_mm * 1e4 - 1e-4).ceil() / 1e4)
+}
+
+/// A largest length, printed so that what is printed is short enough.
+pub(super) fn at_most(length_mm: f64) -> String {
+    format!("{} mm", (length_mm * 1e4 + 1e-4).floor() / 1e4)
+}
+
+fn refusal(field: &str, got: Length, need: String, why: &str, fix: &str) -> Error {
+    let problem = Problem::new(Code::OutOfRange, Part::Field(field.to_owned()));
+    problem.got(Value::Length(got)).need(Value::text(need)).why(why).fix(fix).into()
+}
+
 impl BentWall {
     /// A tube bent to a center-line radius. The neutral axis lies on the center line.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a radius of no more than half the tube.
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also for a radius of less than one diameter, where the inside would be pressed to less
+    /// than half its length, and for one at which the thickened inside would fill the bore.
     pub fn new(tube: &Tube, radius: Length) -> Result<BentWall, Error> {
         BentWall::of(tube.od(), tube.wall(), radius)
     }
 
     /// The same for a diameter and a wall without a material.
     pub(super) fn of(od: Length, wall: Length, radius: Length) -> Result<BentWall, Error> {
-        let radius_mm = to_mm(bounds::HELD_RADIUS.length(radius)?);
-        let od_mm = to_mm(od);
-        if radius_mm <= od_mm / 2.0 {
-            let need = Value::text(format!("more than half the tube, {}", Value::Length(od / 2.0)));
-            return Err(Error::field(Code::OutOfRange, "radius", Value::Length(radius), need));
+        let bent = BentWall::of_unit_wall(od, radius)?;
+        let bent = BentWall { wall_mm: to_mm(wall), ..bent };
+        if bent.leaves_bore() {
+            return Ok(bent);
         }
-        Ok(BentWall { od_mm, wall_mm: to_mm(wall), radius_mm, shift_mm: 0.0 })
+        let half = bent.od_mm / 2.0;
+        let need = format!("more than {}", at_least(half * half / (half - bent.wall_mm)));
+        Err(refusal("radius", radius, need, NO_BORE, "a wider radius or a thinner wall"))
+    }
+
+    /// The same with a wall of 1 mm, for ratios of walls: whether a bore is left is not asked.
+    pub(super) fn of_unit_wall(od: Length, radius: Length) -> Result<BentWall, Error> {
+        let radius_mm = to_mm(bounds::HELD_RADIUS.length(radius)?);
+        let bent = BentWall { od_mm: to_mm(od), wall_mm: 1.0, radius_mm, shift_mm: 0.0 };
+        if radius_mm <= bent.od_mm / 2.0 || !bent.is_stretched_within() {
+            let need = format!("at least one diameter of the tube, {}", at_least(bent.od_mm));
+            return Err(refusal("radius", radius, need, TOO_FAR, "a wider radius"));
+        }
+        Ok(bent)
+    }
+
+    fn leaves_bore(&self) -> bool {
+        to_mm(self.intrados().most) < self.od_mm / 2.0
+    }
+
+    fn is_stretched_within(&self) -> bool {
+        [Place::Extrados, Place::Intrados].into_iter().all(|place| {
+            let (fiber, neutral) = self.fibers(place);
+            let most = MOST_STRETCH * (1.0 + ROUNDING);
+            fiber <= most * neutral && neutral <= most * fiber
+        })
     }
 
     /// With the neutral axis moved toward the inside of the bend by `shift`; a negative one, as from pushing the tube into
     /// the bend's outside, moves it outward.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also where it would leave the tube.
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`, also where it would leave the tube, where the outside would be stretched to more than
+    /// twice its length or the inside pressed to less than half of it, and where that would fill the bore.
     pub fn with_neutral_shift(mut self, shift: Length) -> Result<BentWall, Error> {
-        let shift_mm = to_mm(bounds::NEUTRAL_SHIFT.length(shift)?);
-        if shift_mm.abs() >= self.od_mm / 2.0 {
-            let need = Value::text("less than half the tube");
-            return Err(Error::field(Code::OutOfRange, "neutral_shift", Value::Length(shift), need));
+        self.shift_mm = to_mm(bounds::NEUTRAL_SHIFT.length(shift)?);
+        let (half, fix) = (self.od_mm / 2.0, "a neutral axis nearer to the center line");
+        if self.shift_mm.abs() >= half {
+            let need = format!("less than half the tube, {}", at_most(half));
+            return Err(refusal("neutral_shift", shift, need, "the neutral axis would leave the tube", fix));
         }
-        self.shift_mm = shift_mm;
+        let (outer, inner) = (self.radius_mm + half, self.radius_mm - half);
+        if !self.is_stretched_within() {
+            let least = at_least((self.radius_mm - MOST_STRETCH * inner).max(-half));
+            let most = at_most((self.radius_mm - outer / MOST_STRETCH).min(half));
+            return Err(refusal("neutral_shift", shift, format!("{least} to {most}"), TOO_FAR, fix));
+        }
+        if !self.leaves_bore() {
+            let least = at_least(self.radius_mm - half * inner / self.wall_mm);
+            return Err(refusal("neutral_shift", shift, format!("more than {least}"), NO_BORE, fix));
+        }
         Ok(self)
     }
 

@@ -1,6 +1,7 @@
 //! How a tube full of fluid gives way: the fluid is squeezed and the wall, an elastic thick cylinder, widens.
 
 use super::Fluid;
+use super::linear::Given;
 use crate::bounds;
 use crate::error::{Error, by_name};
 use crate::material::Properties;
@@ -163,18 +164,24 @@ impl FilledTube {
     /// Fluid to be pressed into a length of it to raise its pressure. Small changes: stiffness is taken as constant.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also for more than a twentieth of the volume.
     pub fn volume_to_raise(&self, length: Length, pressure: Pressure) -> Result<Volume, Error> {
         let length = to_mm(bounds::TUBE_LENGTH.length(length)?);
         let pressure = to_mpa(bounds::PRESSURE.pressure(pressure)?);
+        Given { field: bounds::PRESSURE.name, value: pressure, unit: "MPa" }
+            .squeezes(pressure * self.per_mpa(), pressure)?;
         Ok(ml(self.area_mm2 * length * pressure * self.per_mpa() / 1000.0))
     }
 
     /// By how much the pressure of a shut-off, full length rises when it is warmed throughout; falls when it cools. The bore
     /// grows with the metal by three times its linear expansion, or by 2 (1 + nu) times where its length is held.
     ///
+    /// A fall goes down to nothing and no further: held against more than the line's pressure, it says that the fluid parts
+    /// and leaves a bubble of vapor.
+    ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`; `NOT_KNOWN` for a fluid without a thermal expansion.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also where fluid and bore would part by more than a twentieth of the volume;
+    /// `NOT_KNOWN` for a fluid without a thermal expansion.
     pub fn pressure_of_warming(
         &self,
         warming: TemperatureInterval,
@@ -187,7 +194,10 @@ impl FilledTube {
             AxialEnds::Closed | AxialEnds::Open => 3.0 * metal,
             AxialEnds::Fixed => 2.0 * (1.0 + self.poisson) * metal,
         };
-        Ok(mpa((fluid - bore) / self.per_mpa() * warming))
+        let rise = (fluid - bore) / self.per_mpa() * warming;
+        Given { field: bounds::TEMPERATURE_DIFFERENCE.name, value: warming, unit: "K" }
+            .squeezes((fluid - bore) * warming, rise)?;
+        Ok(mpa(rise))
     }
 
     /// Speed of a pressure wave along it: the root of effective bulk modulus over density.

@@ -4,6 +4,7 @@
 //! moves the gauge less than computed here, and a small leak shows later.
 
 use super::Fluid;
+use super::linear::Given;
 use crate::bounds;
 use crate::error::Error;
 use crate::units::{Pressure, TemperatureInterval, Volume, ml, mpa, to_kelvin, to_ml, to_mpa, to_per_kelvin};
@@ -41,8 +42,11 @@ impl Hold {
         Ok(Hold { volume_ml, bulk_mpa, fluid: fluid.clone() })
     }
 
-    fn expansion(&self) -> Result<f64, Error> {
-        Ok(to_per_kelvin(self.fluid.needed("expansion", self.fluid.expansion())?))
+    /// A warming, as given, and the share by which the fluid grows.
+    fn growth(&self, warming: TemperatureInterval) -> Result<(Given, f64), Error> {
+        let value = to_kelvin(bounds::TEMPERATURE_DIFFERENCE.interval(warming)?);
+        let expansion = to_per_kelvin(self.fluid.needed("expansion", self.fluid.expansion())?);
+        Ok((Given { field: bounds::TEMPERATURE_DIFFERENCE.name, value, unit: "K" }, expansion * value))
     }
 
     /// The volume by which the fluid grows when it is warmed; negative when it cools. A leak smaller than this, for the
@@ -50,36 +54,47 @@ impl Hold {
     /// fluid, a tenth of it or less for steel, is left out.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`; `NOT_KNOWN` for a fluid without a thermal expansion.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also where the fluid would grow or shrink by more than a quarter; `NOT_KNOWN` for a
+    /// fluid without a thermal expansion.
     pub fn volume_of_temperature(&self, warming: TemperatureInterval) -> Result<Volume, Error> {
-        let warming = to_kelvin(bounds::TEMPERATURE_DIFFERENCE.interval(warming)?);
-        Ok(ml(self.volume_ml * self.expansion()? * warming))
+        let (given, share) = self.growth(warming)?;
+        given.grows(share)?;
+        Ok(ml(self.volume_ml * share))
     }
 
-    /// By how much warming raises the pressure of the ideal rigid volume.
+    /// By how much warming raises the pressure of the ideal rigid volume; cooling lowers it, until nothing is left of the
+    /// pressure that was held, and no further: held against more than that, the fall only says that the fluid parts.
     ///
     /// # Errors
-    /// As [`Hold::volume_of_temperature`].
+    /// As [`Hold::volume_of_temperature`]; `OUT_OF_RANGE` from a twentieth of the volume on.
     pub fn ideal_rigid_warming(&self, warming: TemperatureInterval) -> Result<Pressure, Error> {
-        let warming = to_kelvin(bounds::TEMPERATURE_DIFFERENCE.interval(warming)?);
-        Ok(mpa(self.bulk_mpa * self.expansion()? * warming))
+        let (given, share) = self.growth(warming)?;
+        let rise = self.bulk_mpa * share;
+        given.squeezes(share, rise)?;
+        Ok(mpa(rise))
     }
 
-    /// By how much a loss lowers the pressure of the ideal rigid volume. What is not rigid lowers it less.
+    /// By how much a loss lowers the pressure of the ideal rigid volume, down to nothing and no further. What is not rigid
+    /// lowers it less.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also for a loss of more than a twentieth of the volume.
     pub fn ideal_rigid_pressure(&self, lost: Volume) -> Result<Pressure, Error> {
         let lost = to_ml(bounds::FLUID_VOLUME.volume(lost)?);
-        Ok(mpa(self.bulk_mpa * lost / self.volume_ml))
+        let fall = self.bulk_mpa * lost / self.volume_ml;
+        Given { field: bounds::FLUID_VOLUME.name, value: lost, unit: "mL" }
+            .squeezes(lost / self.volume_ml, fall)?;
+        Ok(mpa(fall))
     }
 
     /// The loss that lowers the pressure of the ideal rigid volume by as much as can just be read off the gauge.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also for a fall that takes a loss of more than a twentieth of the volume.
     pub fn ideal_rigid_loss(&self, fall: Pressure) -> Result<Volume, Error> {
         let fall = to_mpa(bounds::PRESSURE.pressure(fall)?);
+        Given { field: bounds::PRESSURE.name, value: fall, unit: "MPa" }
+            .squeezes(fall / self.bulk_mpa, fall)?;
         Ok(ml(self.volume_ml * fall / self.bulk_mpa))
     }
 }

@@ -26,6 +26,9 @@ const THIN: f64 = 0.1;
 /// Smallest critical strain that is plastic enough for a power law: twice and more the strain at a proof stress (ours, no
 /// source). Below it a cylinder buckles elastically and far sooner than a perfect one.
 const PLASTIC: f64 = 0.005;
+/// Strain beyond which every metal of tube has yielded: titanium of high strength is elastic to about 0.008, from memory. The
+/// criterion is one of plastic metal, and its power law makes even the slightest compression plastic.
+const YIELDED: f64 = 0.01;
 
 /// The compression inside a bend held against what a free, thin cylinder bears before it wrinkles.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -42,7 +45,8 @@ impl BentWall {
     /// Plastic bifurcation of a thin cylinder under even compression, deformation theory: a strain of (2/3) sqrt(n) t/r,
     /// held against r/R, both at the middle of the wall. It holds for walls up to a tenth of that radius. A thicker wall
     /// bears at least what one of a tenth does, and more is not known of it: most brake tube is that thick, so that the
-    /// answer about an everyday bend of it is "not known" and no alarm. Where a text allows a radius, see
+    /// answer about an everyday bend of it is "not known" and no alarm. A bend of less than 1 % of compression may be elastic,
+    /// whatever the exponent, and is never said to wrinkle. Where a text allows a radius, see
     /// [`radius_rules`](super::radius_rules).
     ///
     /// # Errors
@@ -103,7 +107,7 @@ impl FreeWrinkling {
     #[must_use]
     pub fn needs_groove(&self) -> Option<bool> {
         if self.compression > self.critical {
-            self.is_thin().then_some(true)
+            (self.is_thin() && self.compression >= YIELDED).then_some(true)
         } else if self.critical < PLASTIC {
             None
         } else {
@@ -118,6 +122,9 @@ impl FreeWrinkling {
             Some(false) => "not even a tube that nothing holds would wrinkle",
             Some(true) => {
                 "a tube that nothing holds would wrinkle: the bend relies on a groove that fits or on a mandrel"
+            }
+            None if self.is_thin() && self.compression > self.critical => {
+                "not known: so slight a bend may be elastic, which the criterion does not cover"
             }
             None if self.is_thin() => {
                 "not known: a wall so thin, or of so little hardening, can buckle before it yields"
