@@ -1,5 +1,9 @@
 //! The radius of a former from bent pieces: against another implementation, by hand, and by simulation.
 
+#[path = "../common/draw.rs"]
+mod draw;
+
+use draw::normal;
 use linewright::bench::{PieceFit, TestPiece};
 use linewright::units::{Length, deg, mm, to_mm};
 use std::error::Error;
@@ -170,20 +174,6 @@ fn an_interval_of_radii_begins_at_nothing() -> Outcome {
     let [low, high] = fit.radius_interval(0.8)?.ok_or("no interval")?.map(to_mm);
     assert!(low > 0.0 && (low + high - 2.0 * to_mm(fit.radius())).abs() < 1e-9);
     Ok(())
-}
-
-/// A normal number from a counter: splitmix64, and Box and Muller's method.
-fn normal(counter: u64) -> f64 {
-    let uniform = |counter: u64| {
-        let mut z = counter.wrapping_add(1).wrapping_mul(0x9E37_79B9_7F4A_7C15);
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        z ^= z >> 31;
-        #[expect(clippy::cast_precision_loss, reason = "53 bits are exact")]
-        let share = (z >> 11) as f64;
-        (share + 0.5) / 9_007_199_254_740_992.0
-    };
-    (-2.0 * uniform(2 * counter).ln()).sqrt() * (2.0 * PI * uniform(2 * counter + 1)).cos()
 }
 
 /// Radius, gain and share are in their intervals in 95 of 100 cases, within one.
