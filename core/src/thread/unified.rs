@@ -197,7 +197,7 @@ pub(super) fn number_of(diameter_uin: u32) -> Option<u32> {
 }
 
 /// Rounds to a number of decimal places, a half to the even digit: 2 1/2-6 UN-2A is 2.38005 by the formulas and printed 2.3800
-/// (Machinery's Handbook 27, seen), 1-8 UNC-2A .91005 and .9100, 1 1/8-7 UNC-2A 1.02275 and 1.0228 (both from memory).
+/// (Machinery's Handbook 27), 1-8 UNC-2A .91005 and .9100, 1 1/8-7 UNC-2A 1.02275 and 1.0228 (a public list; all seen).
 fn places(value: f64, scale: f64) -> f64 {
     // A half of decimals is one but for the last bits of a double.
     const SAME: f64 = 1e6;
@@ -224,13 +224,17 @@ fn usual_engagement(diameter_uin: u32, per_two_inch: u32) -> f64 {
 }
 
 /// Allowances in inches that print differs from the formula in: 0.3 x 0.005501 is 0.00165, printed 0.0016 (5/8-11, seen
-/// in a public copy of the table of ASME B1.1).
-const PRINTED_ALLOWANCE: [((u32, u32), f64); 1] = [((625_000, 22), 0.0016)];
+/// in a public copy of the table of ASME B1.1); 9/16-32 has that of 1/2 in (seen in a public list of external limits).
+const PRINTED_ALLOWANCE: [((u32, u32), f64); 2] = [((625_000, 22), 0.0016), ((562_500, 64), 0.0010)];
 
 /// Pitch diameters in inches that print differs from the formulas in by one unit of the fourth place: size, class number,
-/// side, the limit away from basic. 15/16 seen in a public chart, 2 3/8-20 in Machinery's Handbook 27, table 3.
+/// side, the limit away from basic. 15/16 seen in a public chart (tolerances of 1 in), 9/16 in a public list of external limits
+/// (those of 1/2 in; its internal limits were not seen), 2 3/8-20 in Machinery's Handbook 27, table 3.
 #[rustfmt::skip]
-const PRINTED_PITCH: [((u32, u32), u8, ThreadSide, f64); 7] = [
+const PRINTED_PITCH: [((u32, u32), u8, ThreadSide, f64); 10] = [
+    ((562_500, 40), 2, ThreadSide::External, 0.5245),
+    ((562_500, 48), 2, ThreadSide::External, 0.5303),
+    ((562_500, 48), 3, ThreadSide::External, 0.5325),
     ((937_500, 24), 2, ThreadSide::External, 0.8760),
     ((937_500, 24), 3, ThreadSide::External, 0.8793),
     ((937_500, 24), 2, ThreadSide::Internal, 0.8908),
