@@ -99,7 +99,7 @@ def metric_internal(d, p):
     )
 
 
-# --- ASME B1.1, in inches; rounded at each stage, halves up ---
+# --- ASME B1.1, in inches; rounded at each stage. No half that the even digit would round down is among these threads ---
 
 # Millionths of an inch and threads in two inches: the series whose tolerances are based on the diameter.
 COARSE = (
@@ -117,8 +117,8 @@ BY_DIAMETER = {tuple(map(int, size.split(":"))) for size in f"{COARSE} {FINE}".s
 # Twice the threads per inch of constant-pitch series that go by the diameter, and where each begins.
 BY_DIAMETER_FROM = {8: 2_500_000, 12: 1_375_000, 16: 1_000_000}
 # Where the printed tables depart from the rules: allowance; pitch diameter away from basic of 2A and of 2B; minor diameters.
-ALLOWANCES = {(625_000, 22): 0.0016}
-PITCH_2A = {(937_500, 24): 0.8760, (2_375_000, 40): 2.3359}
+ALLOWANCES = {(625_000, 22): 0.0016, (562_500, 64): 0.0010}
+PITCH_2A = {(562_500, 40): 0.5245, (562_500, 48): 0.5303, (937_500, 24): 0.8760, (2_375_000, 40): 2.3359}
 PITCH_2B = {(937_500, 24): 0.8908, (937_500, 32): 0.9034}
 MINORS = {(190_000, 48): (0.145, 0.156), (1_750_000, 10): (1.534, 1.568)}
 QUARTER = 250_000

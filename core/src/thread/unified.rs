@@ -201,7 +201,10 @@ pub(super) fn number_of(diameter_uin: u32) -> Option<u32> {
 fn places(value: f64, scale: f64) -> f64 {
     // A half of decimals is one but for the last bits of a double.
     const SAME: f64 = 1e6;
-    ((value * scale * SAME).round() / SAME).round_ties_even() / scale
+    // From here on doubles are whole numbers: a sum with it is rounded to one, a half to the even, and by no call.
+    const WHOLE: f64 = 4_503_599_627_370_496.0;
+    let whole = |number: f64| number + WHOLE - WHOLE;
+    whole(whole(value * scale * SAME) / SAME) / scale
 }
 const THREE: f64 = 1e3;
 const FOUR: f64 = 1e4;
