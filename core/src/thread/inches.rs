@@ -24,8 +24,11 @@ pub(super) fn parts_of_inch(text: &str, base: u32) -> Option<u32> {
 
 /// Twice a number of threads per inch from 4 to 80, which may end in a half: `4.5` and `4 1/2` are 9.
 pub(super) fn halves(count: &str) -> Option<u32> {
-    if let Some(whole) = count.strip_suffix(" 1/2") {
-        return halves(&format!("{whole}.5"));
+    // After other numbers 1/2 is the length of a screw.
+    match count {
+        "4 1/2" => return Some(9),
+        "11 1/2" => return Some(23),
+        _ => {}
     }
     let (whole, half) = match count.split_once('.') {
         Some((whole, "5" | "50")) => (whole, 1),
@@ -73,12 +76,17 @@ pub(super) fn whole_size(
             wrong(Code::ThreadAmbiguous, format!("the threads per inch too: No. {whole}, or {whole} inches"))
         }
         (false, false, Some(count)) if number.or(inches).is_some() => {
+            let fraction = if lost(count) {
+                format!("{whole}/{} with its threads per inch, ", f64::from(count) / 2.0)
+            } else {
+                String::new()
+            };
             let count = f64::from(count) / 2.0;
             wrong(
                 Code::ThreadAmbiguous,
                 format!(
-                    "{whole}/{count} with its threads per inch, {whole}\" with {count} threads and their series, or a \
-                     number size with as many threads as it has"
+                    "{fraction}{whole}\" with {count} threads and their series, or a number size with as many threads as \
+                     it has"
                 ),
             )
         }

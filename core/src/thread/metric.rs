@@ -49,7 +49,7 @@ const PRINTED_INSIDE: [(u32, u32); 11] = [
 const PITCHES: std::ops::RangeInclusive<u32> = 200..=8_000;
 
 /// Pitches that the table of fundamental deviations has a row for (seen).
-const TABLE_PITCHES: [u32; 25] = [
+pub(super) const TABLE_PITCHES: [u32; 25] = [
     200, 250, 300, 350, 400, 450, 500, 600, 700, 750, 800, 1_000, 1_250, 1_500, 1_750, 2_000, 2_500, 3_000,
     3_500, 4_000, 4_500, 5_000, 5_500, 6_000, 8_000,
 ];

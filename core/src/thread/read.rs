@@ -3,6 +3,7 @@
 use super::class::{Class, METRIC_CLASSES};
 use super::engagement::EngagementGroup;
 use super::inches::{halves, parts_of_inch, unified_size, whole_size};
+use super::metric::TABLE_PITCHES;
 use super::unified::Series;
 use super::{Family, Size, Thread, pipe, spelling};
 use crate::code::Code;
@@ -11,6 +12,8 @@ use crate::problem::{Part, Problem, Value};
 
 /// Largest diameter of ISO 965-1, in micrometers.
 const LARGEST_UM: u32 = 355_000;
+/// Coarsest pitch of ISO 261 and ISO 965-1, in micrometers.
+const COARSEST_PITCH_UM: u32 = 8_000;
 
 /// What goes wrong while reading: a code, and what is needed.
 pub(super) type Wrong = (Code, String);
@@ -57,8 +60,13 @@ fn parse(plain: &str) -> Result<Thread, Wrong> {
     let (body, is_inch) = spelling::without_inch(&body);
     // `MF10x1` is metric fine.
     let is_fine = |rest: &&str| rest.starts_with(|c: char| c.is_ascii_digit());
-    let fine = body.strip_prefix("MF").map(str::trim_start).filter(is_fine).map(|rest| format!("M{rest}"));
-    let body = fine.as_deref().unwrap_or(&body);
+    let fine = body.get(..2).filter(|start| start.eq_ignore_ascii_case("mf")).and_then(|_| body.get(2..));
+    let fine = fine.map(str::trim_start).filter(is_fine).map(|rest| format!("M{rest}"));
+    // `UNF 3/8-24` has its series first.
+    let first = body.split_once(' ').filter(|(word, _)| Series::read(word).is_some());
+    let turned = first.map(|(word, rest)| format!("{rest} {word}"));
+    let body = fine.or(turned).unwrap_or(body);
+    let body = body.as_str();
     let low = body.to_ascii_lowercase();
     let is_metric =
         low.strip_prefix('m').is_some_and(|rest| rest.trim_start().starts_with(|c: char| c.is_ascii_digit()));
@@ -116,14 +124,16 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     let number = |text: &str| text.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(text.len());
     let (diameter, rest) = rest.split_at(number(rest));
     let Some(diameter_um) = thousandths(diameter) else { return wrong(Code::Unreadable, SHAPE) };
-    let rest = rest.trim_start();
-    // Some write the pitch after a dash; a class after it has letters.
-    let dashed = rest.strip_prefix('-').filter(|rest| {
-        let word = rest.trim_start().split(['-', ' ']).next().unwrap_or_default();
-        !word.is_empty() && word.chars().all(|c| c.is_ascii_digit() || c == '.')
+    // Some write the pitch after a dash, a slash or a space; a class after it has letters. What is no pitch that such a
+    // diameter is made with is a strength, `M20-8.8`, or a length.
+    let loose = rest.strip_prefix(['-', '/', ' ']).map(|rest| rest.trim_start_matches(['-', '/', ' ']));
+    let loose = loose.filter(|rest| {
+        let word = rest.split(['-', ' ']).next().unwrap_or_default();
+        thousandths(word).is_some_and(|pitch_um| is_usual_pitch(diameter_um, pitch_um))
     });
-    let Some(rest) = rest.strip_prefix(['x', 'X', '/']).or(dashed) else {
-        let is_word = rest.is_empty() || rest.starts_with(['-', ' ', 'f', 'c', '6']);
+    let rest = rest.trim_start();
+    let Some(rest) = rest.strip_prefix(['x', 'X']).or(loose) else {
+        let is_word = rest.is_empty() || rest.starts_with(['-', '/', ' ', 'f', 'c', '6']);
         return if is_word || rest.chars().all(char::is_alphanumeric) {
             wrong(Code::ThreadAmbiguous, "the pitch too, such as M10x1: measure ten pitches")
         } else {
@@ -133,10 +143,14 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     let rest = rest.trim_start();
     let (pitch, rest) = rest.split_at(number(rest));
     let Some(pitch_um) = thousandths(pitch) else { return wrong(Code::Unreadable, SHAPE) };
-    if pitch_um == 0 || pitch_um * 2 >= diameter_um || diameter_um > LARGEST_UM {
+    if pitch_um == 0
+        || pitch_um * 2 >= diameter_um
+        || pitch_um > COARSEST_PITCH_UM
+        || diameter_um > LARGEST_UM
+    {
         return wrong(
             Code::OutOfRange,
-            "a diameter up to 355 mm, and a pitch above 0 and below half of it (ISO 965-1)",
+            "a diameter up to 355 mm, and a pitch up to 8 mm and below half of it (ISO 965-1); the length of a bolt is no pitch",
         );
     }
     let mut thread = Thread::of(Size::Metric { diameter_um, pitch_um });
@@ -169,14 +183,30 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     Ok(thread)
 }
 
-/// `"10"` as 10 000, `"1.25"` as 1 250.
+/// Whether a pitch is one of the standard's, and no coarser than that a diameter like this is made with: a quarter of the
+/// smallest diameters, a sixth and then an eighth of larger ones (the coarse series of ISO 261, from memory, stays within).
+fn is_usual_pitch(diameter_um: u32, pitch_um: u32) -> bool {
+    let parts = match diameter_um {
+        ..3_000 => 4,
+        3_000..16_000 => 6,
+        _ => 8,
+    };
+    TABLE_PITCHES.contains(&pitch_um) && pitch_um * parts <= diameter_um
+}
+
+/// `"10"` as 10 000, `"1.25"` as 1 250, `".75"` as 750.
 fn thousandths(text: &str) -> Option<u32> {
     let (whole, part) = text.split_once('.').unwrap_or((text, ""));
     let digits = |t: &str| t.chars().all(|c| c.is_ascii_digit());
-    if whole.is_empty() || whole.len() > 4 || part.len() > 3 || !digits(whole) || !digits(part) {
+    if whole.is_empty() && part.is_empty()
+        || whole.len() > 4
+        || part.len() > 3
+        || !digits(whole)
+        || !digits(part)
+    {
         return None;
     }
-    format!("{whole}{part:0<3}").parse().ok()
+    format!("0{whole}{part:0<3}").parse().ok()
 }
 
 /// `G1/8 A`, `Rp 1/4`, `1/8-27 NPT`, `NPT 1/8`, `1/8 BSPP`.
@@ -217,7 +247,7 @@ fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong> {
     let after = [" inch", " in.", " in"].iter().find_map(|word| after.strip_suffix(word)).unwrap_or(after);
     let (size, rest) = if before.is_empty() { split_size(after) } else { (before, after) };
     let (size, per_inch) = match size.rsplit_once('-') {
-        Some((size, count)) if !count.contains('/') => (size.trim(), Some(count.trim())),
+        Some((size, count)) if is_count(count) => (size.trim(), Some(count.trim())),
         _ => (size, None),
     };
     let Some(row) = parts_of_inch(size, 16).and_then(|parts| pipe::row(family, parts)) else {
@@ -228,7 +258,7 @@ fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong> {
     };
     if let Some(count) = per_inch {
         let own = f64::from(pipe::per_two_inch(family, row)) / 2.0;
-        if count.parse::<f64>().ok() != Some(own) {
+        if halves(count).map(|halves| f64::from(halves) / 2.0) != Some(own) {
             return wrong(Code::ThreadContradiction, format!("{own} threads per inch for this size"));
         }
     }
@@ -274,6 +304,12 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
     }
     let (series, class) = series_and_class(words)?;
     let (size, count) = size_and_count(numbers, is_named);
+    let is_bare = words.trim().is_empty();
+    if let (true, Some(count)) = (is_bare && numbers.contains(['x', 'X']), count.and_then(halves)) {
+        // A coil of 3/16 in and so many feet is written just so.
+        let count = f64::from(count) / 2.0;
+        return wrong(Code::ThreadAmbiguous, format!("{size}-{count} with a dash, if it is a thread"));
+    }
     let per_two_inch = match count.map(halves) {
         Some(None) => return Ok(None),
         Some(halves) => halves,
@@ -310,6 +346,10 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
         let is_loose = matches!((said, actual), (Series::Un, _) | (Series::Uns, Series::Un));
         said != actual && !is_loose
     };
+    // 4.75-24 may be a tube in millimeters.
+    if is_bare && actual == Series::Uns && size.contains('.') && !size.starts_with(['.', '0']) {
+        return wrong(Code::ThreadAmbiguous, format!("UNS after it, if {size} are inches"));
+    }
     if series.is_some_and(contradicts) {
         return wrong(Code::ThreadContradiction, format!("{} for this diameter and count", actual.name()));
     }
@@ -318,7 +358,6 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
 
 /// `3/8-24`, `3/8 x 24`, `2-4 1/2` in two; with a word after it also `3/8 24`.
 fn size_and_count(numbers: &str, is_named: bool) -> (&str, Option<&str>) {
-    let is_count = |count: &str| !count.trim_end_matches(" 1/2").contains('/');
     let has_size = |size: &str| size.contains(|c: char| c.is_ascii_digit());
     let dashed = numbers.rsplit_once(['-', 'x', 'X']).filter(|(_, count)| is_count(count));
     let spaced = || {
@@ -329,6 +368,11 @@ fn size_and_count(numbers: &str, is_named: bool) -> (&str, Option<&str>) {
         Some((size, count)) => (size.trim_end(), Some(count.trim_start())),
         None => (numbers, None),
     }
+}
+
+/// Whether what stands after a dash is a number of threads: all numbers, and of fractions 4 1/2 and 11 1/2.
+fn is_count(text: &str) -> bool {
+    !text.contains('/') || halves(text.trim()).is_some()
 }
 
 /// The families of pipe threads, far larger than their names, that have this size and count.

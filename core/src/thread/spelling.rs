@@ -56,7 +56,8 @@ pub(super) fn without_hand(text: &str) -> (String, Hand) {
         for (at, _) in low.match_indices(mark) {
             let (before, after) = (&text[..at], &text[at + mark.len()..]);
             // A letter beside it would make it a piece of another word.
-            let is_word = !before.ends_with(char::is_alphabetic) && !after.starts_with(char::is_alphanumeric);
+            let is_free = !before.ends_with(char::is_alphabetic) || ends_with_class(before);
+            let is_word = is_free && !after.starts_with(char::is_alphanumeric);
             if is_word {
                 let between = if after.trim_start().starts_with('-') { "-" } else { " " };
                 let separators = [' ', '-'];
@@ -68,6 +69,12 @@ pub(super) fn without_hand(text: &str) -> (String, Hand) {
         }
     }
     (text.to_owned(), Hand::Right)
+}
+
+/// Whether a text ends with the class of a Unified thread, after which nothing needs to stand before the hand: `2ALH`.
+fn ends_with_class(text: &str) -> bool {
+    let class = text.trim_end_matches(['a', 'A', 'b', 'B']);
+    class.len() + 1 == text.len() && class.ends_with(['1', '2', '3'])
 }
 
 /// Takes the inch sign after a size away where letters or a count follow it, and tells whether the size is a whole number
@@ -89,7 +96,12 @@ fn with_inch_sign(text: &str) -> String {
         let next = low[at + word.len()..].trim_start().chars().next();
         match next {
             _ if !size.ends_with(|c: char| c.is_ascii_digit()) => {}
-            Some('0'..='9') => return format!("{size}\" -{rest}"),
+            // `1 in 16` is a taper.
+            Some('0'..='9') if rest.contains(char::is_alphabetic) => return format!("{size}\" -{rest}"),
+            // `3/8-24 inch` has said its size.
+            None if size.rsplit_once('-').is_some_and(|(_, count)| count.trim().parse::<u32>().is_ok()) => {
+                return size.to_owned();
+            }
             Some('-' | 'x' | 'u' | 'g' | 'r' | 'n' | 'b') => return format!("{size}\" {rest}"),
             _ => {}
         }
