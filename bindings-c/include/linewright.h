@@ -1800,7 +1800,7 @@ lw_status lw_identification_advice(const lw_identification *identification,
 /**
  * How two threads are told apart, in words; the first measurement that does it. side is "external" or "internal".
  *
- * Errors: LW_UNKNOWN_NAME, LW_NOT_KNOWN where none does.
+ * Errors: LW_UNKNOWN_NAME, LW_THREAD_SIDE, LW_OUT_OF_RANGE, LW_NOT_KNOWN where none does.
  */
 lw_status lw_thread_separate(const lw_thread *thread,
                              const lw_thread *other,
@@ -2045,7 +2045,7 @@ void lw_mating_free(lw_mating *mating);
  * Every way to tell two threads apart on the "external" or "internal" side. Free it with
  * lw_separation_free.
  *
- * Errors: LW_UNKNOWN_NAME for the side.
+ * Errors: LW_UNKNOWN_NAME for the side, LW_THREAD_SIDE where class or family of one belong to the other, LW_OUT_OF_RANGE.
  */
 lw_status lw_separation_new(const lw_thread *first,
                             const lw_thread *second,

@@ -17,7 +17,7 @@ use crate::call::{call, lw_status};
 use crate::units::{lw_angle, lw_length};
 use linewright::thread::{CATALOGUE, Class, Series, ThreadSide};
 use linewright::units::{ratio, to_mm2};
-use linewright::{Error, Thread, bounds};
+use linewright::{Error, Thread};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
@@ -327,7 +327,7 @@ pub unsafe extern "C" fn lw_thread_engagement_group(
     need: Option<&mut MaybeUninit<usize>>,
 ) -> lw_status {
     let letter = || {
-        let group = given(thread, "thread")?.0.engagement_group(bounds::ENGAGEMENT.length(engaged.into())?);
+        let group = given(thread, "thread")?.0.engagement_group(engaged.into())?;
         Ok(known(group, "engagement group")?.letter().to_string())
     };
     call(|| unsafe { fill_text(buf, cap, need, letter) })

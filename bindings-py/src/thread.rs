@@ -332,7 +332,7 @@ impl Thread {
 
     /// The group that an engaged length belongs to: "S", "N" or "L"; None where the standard has no row for the thread.
     ///
-    /// Raises `InputError` with the codes of `read_length`, `QuantityError` for a bare number.
+    /// Raises `InputError` (OUT_OF_RANGE and the codes of `read_length`), `QuantityError` for a bare number.
     ///
     /// >>> import linewright as lw
     /// >>> lw.thread("M10x1").engagement_group("6 mm")
@@ -340,7 +340,7 @@ impl Thread {
     #[pyo3(signature = (length, /))]
     fn engagement_group(&self, length: &Bound<'_, PyAny>) -> PyResult<Option<char>> {
         let length = quantity::length(length, "length")?;
-        error::compute(|| self.0.engagement_group(length).map(EngagementGroup::letter))
+        error::call(|| self.0.engagement_group(length)).map(|group| group.map(EngagementGroup::letter))
     }
 
     fn __str__(&self) -> String {

@@ -93,7 +93,7 @@ pub const CLAMP: Bound = bound("clamp", 0.0, 300.0, "mm", "hand flare tools");
 /// Tube standing out of a flare tool's clamp.
 pub const PROJECTION: Bound = bound("projection", 0.0, 100.0, "mm", "hand flare tools");
 /// Shortening of the tube by a flare.
-pub const NET_SHORTENING: Bound = bound("net_shortening", 0.0, 50.0, "mm", "a flare uses a few millimeters");
+pub const NET_SHORTENING: Bound = bound("net_shortening", 0.0, 20.0, "mm", "a flare uses a few millimeters");
 /// Diameter of a finished flare.
 pub const FLARE_DIAMETER: Bound = bound("diameter", 1.5, 100.0, "mm", "flares on small-bore tube");
 /// Depth of a port, to the end of its thread or to its seat.

@@ -38,6 +38,7 @@ pub use identify::{Candidate, Identification, Measured, identify};
 pub use limits::{DiameterLimits, Limits};
 pub use mate::{Feel, Mating, Starts};
 pub use profile::{Engagement, Profile};
+pub(crate) use separate::ways_apart;
 pub use separate::{Measure, Separation, separate};
 pub use strength::Stripping;
 pub use unified::Series;

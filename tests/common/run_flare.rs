@@ -27,7 +27,7 @@ pub fn answer(accept: &AcceptFlare) -> Result<Vec<(&'static str, Value)>, Error>
         }
         AcceptFlare::Washers(input) => {
             let read = |[end, thread]: &[String; 2]| Ok((HoseEnd::from_name(end)?, Thread::read(thread)?));
-            let list = washers(&input.ends.iter().map(read).collect::<Result<Vec<_>, Error>>()?);
+            let list = washers(&input.ends.iter().map(read).collect::<Result<Vec<_>, Error>>()?)?;
             let row =
                 |row: linewright::flare::Washers| format!("{} {}+{}", row.thread, row.needed, row.spares);
             Ok(vec![("list", Value::words(list.into_iter().map(row)))])

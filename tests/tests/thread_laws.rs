@@ -278,7 +278,7 @@ fn ways_apart_hold_what_they_say_for_every_pair() -> Outcome<()> {
         let list = list(side);
         for (i, a) in list.iter().enumerate() {
             for (j, b) in list.iter().enumerate().skip(i + 1) {
-                let ways = separate(a, b, side);
+                let ways = separate(a, b, side)?;
                 assert_eq!(ways.len(), 4);
                 tried += 1;
                 let tens = [a, b].map(|thread| 254.0 / thread.per_inch());

@@ -85,7 +85,7 @@ pub unsafe extern "C" fn lw_washers_new(
             Ok((end, thread))
         };
         let joints = ends.iter().zip(threads).enumerate().map(joint).collect::<Result<Vec<_>, Error>>()?;
-        put(washers, "washers", Box::new(lw_washers(self::washers(&joints))))
+        put(washers, "washers", Box::new(lw_washers(self::washers(&joints)?)))
     })
 }
 

@@ -237,7 +237,7 @@ pub unsafe extern "C" fn lw_identification_advice(
 
 /// How two threads are told apart, in words; the first measurement that does it. side is "external" or "internal".
 ///
-/// Errors: LW_UNKNOWN_NAME, LW_NOT_KNOWN where none does.
+/// Errors: LW_UNKNOWN_NAME, LW_THREAD_SIDE, LW_OUT_OF_RANGE, LW_NOT_KNOWN where none does.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_thread_separate(
     thread: Option<&lw_thread>,
@@ -250,7 +250,7 @@ pub unsafe extern "C" fn lw_thread_separate(
     let words = || {
         let side = ThreadSide::from_name(unsafe { text(side, "side") }?)?;
         let (first, second) = (given(thread, "thread")?.0, given(other, "other")?.0);
-        let ways = separate(&first, &second, side);
+        let ways = separate(&first, &second, side)?;
         Ok(known(ways.iter().find(|way| way.separates), "measure")?.words(first, second))
     };
     call(|| unsafe { fill_text(buf, cap, need, words) })

@@ -23,7 +23,7 @@ fn way(separation: Option<&lw_separation>, index: usize) -> Result<&Separation, 
 /// Every way to tell two threads apart on the "external" or "internal" side. Free it with
 /// lw_separation_free.
 ///
-/// Errors: LW_UNKNOWN_NAME for the side.
+/// Errors: LW_UNKNOWN_NAME for the side, LW_THREAD_SIDE where class or family of one belong to the other, LW_OUT_OF_RANGE.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_separation_new(
     first: Option<&lw_thread>,
@@ -34,7 +34,7 @@ pub unsafe extern "C" fn lw_separation_new(
     call(|| {
         let threads = [given(first, "first")?.0, given(second, "second")?.0];
         let side = ThreadSide::from_name(unsafe { text(side, "side") }?)?;
-        let ways = separate(&threads[0], &threads[1], side);
+        let ways = separate(&threads[0], &threads[1], side)?;
         put(separation, "separation", Box::new(lw_separation { threads, ways }))
     })
 }

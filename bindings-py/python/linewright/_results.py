@@ -300,7 +300,7 @@ class Stripping(NamedTuple):
 
     `engaged` is the wanted length, or what is reached before the threads bind. `external_mm2` and `internal_mm2` are
     the areas of the male's and of the female's ridge in square millimeters. `share` is the smaller of the two over that
-    of the right male at the wanted length.
+    of the right male at the wanted length, and no more than the share of the radial overlap.
     """
 
     engaged: Length

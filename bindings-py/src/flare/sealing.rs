@@ -81,7 +81,7 @@ fn joint(value: &Bound<'_, PyAny>, field: &str) -> PyResult<(HoseEnd, linewright
 #[pyo3(signature = (ends, /))]
 pub(crate) fn washers<'py>(ends: &Bound<'py, PyAny>) -> PyResult<Vec<Bound<'py, PyAny>>> {
     let joints = quantity::list(Some(ends), "ends", joint)?;
-    let rows = error::compute(|| flare::washers(&joints))?;
+    let rows = error::call(|| flare::washers(&joints))?;
     let row = |row: flare::Washers| made(ends.py(), "Washers", (Thread(row.thread), row.needed, row.spares));
     rows.into_iter().map(row).collect()
 }

@@ -203,6 +203,6 @@ pub(crate) fn separate_threads<'py>(
     side: &str,
 ) -> PyResult<Vec<Bound<'py, PyAny>>> {
     let (first, second) = (given(first, "first")?, given(second, "second")?);
-    let ways = error::call(|| Ok(thread::separate(&first, &second, ThreadSide::from_name(side)?)))?;
+    let ways = error::call(|| thread::separate(&first, &second, ThreadSide::from_name(side)?))?;
     ways.iter().map(|way| separation(py, way, way.words(first, second))).collect()
 }

@@ -49,6 +49,8 @@ pub struct FlareForm {
 const DOUBLE_DEG: f64 = 45.0;
 /// Half angle of a bubble flare's front cone. Assumed: no public text was seen that gives it.
 const BUBBLE_FRONT_DEG: f64 = 57.5;
+/// Widest flare in diameters of its tube: those of the public figures are up to 1.5 times as wide (ours, no source).
+const MOST_WIDENED: f64 = 2.0;
 /// Strips of Simpson's rule along the fold, whose radius changes smoothly; the error is far below a nanometer.
 const STRIPS: usize = 32;
 
@@ -159,6 +161,13 @@ impl FlareForm {
     pub fn new(flare: Flare, od: Length, wall: Length, diameter: Length) -> Result<FlareForm, Error> {
         let [od, wall] = with_bore(od, wall)?.map(to_mm);
         let width = to_mm(bounds::FLARE_DIAMETER.length(diameter)?);
+        if width > MOST_WIDENED * od {
+            let need = Value::text(format!(
+                "at most {}, twice the tube: no flare is wider",
+                Value::Length(mm(MOST_WIDENED * od))
+            ));
+            return Err(Error::field(Code::OutOfRange, "diameter", Value::Length(diameter), need));
+        }
         let middle = match flare {
             Flare::Double45 => Middle::double(od, wall, width),
             Flare::Bubble => Middle::bubble(od, wall, width),
@@ -242,8 +251,8 @@ pub struct Allowance {
 pub const BUBBLE_ADDED_MM: f64 = 3.2;
 /// Walls that it is for: 0.7 mm and 0.028 in.
 const BUBBLE_WALL_MM: std::ops::RangeInclusive<f64> = 0.65..=0.75;
-/// Outside diameters that the two figures are given for: 4.75 mm and 3/16 in.
-const RULE_OD_MM: std::ops::RangeInclusive<f64> = 4.7..=4.8;
+/// Outside diameters that the two figures are given for: 4.75 mm and 3/16 in. On 4.7 mm the geometry goes beyond 5 mm.
+const RULE_OD_MM: std::ops::RangeInclusive<f64> = 4.745..=4.8;
 /// Thickest wall in mm that the 5 mm are given for: up to it they are above every stick-out of the geometry, up to the
 /// largest flare of the public figures, 7.1 mm. On a thicker wall they are still above the shortening.
 const RULE_WALL_MM: f64 = 1.1;
@@ -262,7 +271,7 @@ pub(crate) fn spare(
 ) -> Option<Length> {
     let is_double = flare == Flare::Double45;
     let scope = match wall {
-        _ if !is_double => "",
+        _ if !is_double => "none is added unless it is stated",
         Some(wall) if has_double_rule(od, wall) => "for 3/16 in tube with a wall up to 1.1 mm",
         None if RULE_OD_MM.contains(&to_mm(od)) => {
             "for 3/16 in tube with a wall up to 1.1 mm; can be short on a thicker one"

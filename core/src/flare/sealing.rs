@@ -3,7 +3,7 @@
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
-use crate::thread::Thread;
+use crate::thread::{Thread, ThreadSide};
 
 /// An end of a hose, or a bolt that holds one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -117,18 +117,39 @@ impl HoseEnd {
 /// use linewright::Thread;
 /// use linewright::flare::{HoseEnd, washers};
 /// let m10 = Thread::read("M10x1")?;
-/// let list = washers(&[(HoseEnd::Banjo, m10), (HoseEnd::MaleWasher, m10), (HoseEnd::FemaleFlare, m10)]);
+/// let list = washers(&[(HoseEnd::Banjo, m10), (HoseEnd::MaleWasher, m10), (HoseEnd::FemaleFlare, m10)])?;
 /// assert_eq!((list[0].needed, list[0].spares), (3, 1));
 /// # Ok::<(), linewright::Error>(())
 /// ```
-#[must_use]
-pub fn washers(ends: &[(HoseEnd, Thread)]) -> Vec<Washers> {
+///
+/// The hand of a thread makes no other washer.
+///
+/// # Errors
+/// `THREAD_SIDE` for an internal thread under a washer, `OUT_OF_RANGE` for a taper one, which seals on itself; the joint is
+/// named by its number.
+pub fn washers(ends: &[(HoseEnd, Thread)]) -> Result<Vec<Washers>, Error> {
     let mut list: Vec<Washers> = Vec::new();
-    for (end, thread) in ends.iter().filter(|(end, _)| end.washers() > 0) {
-        match list.iter_mut().find(|row| row.thread.is_same_size(thread)) {
+    for (number, (end, thread)) in (1..).zip(ends).filter(|(_, (end, _))| end.washers() > 0) {
+        let wrong = |code, need: &str| {
+            let field = format!("joints, item {number}");
+            Err(Error::field(code, &field, Value::text(thread.to_string()), Value::text(need)))
+        };
+        if thread.side() == Some(ThreadSide::Internal) {
+            return wrong(Code::ThreadSide, "an external thread: a washer lies under a bolt or a shoulder");
+        }
+        if thread.taper().value > 0.0 {
+            return wrong(
+                Code::OutOfRange,
+                "a parallel thread: a taper one seals on itself, without a washer",
+            );
+        }
+        let is_same = |row: &&mut Washers| {
+            row.thread.diameter() == thread.diameter() && row.thread.pitch() == thread.pitch()
+        };
+        match list.iter_mut().find(is_same) {
             Some(row) => row.needed += end.washers(),
             None => list.push(Washers { thread: thread.plain(), needed: end.washers(), spares: 1 }),
         }
     }
-    list
+    Ok(list)
 }

@@ -206,6 +206,7 @@ pub static USUAL_THREADS: &[UsualThread] = &[
     usual("SAE J514", Seat::Cone37, 7.9375, "1/2-20", J514),
     usual("SAE J514", Seat::Cone37, 9.525, "9/16-18", CHART),
     usual("SAE J514", Seat::Cone37, 12.7, "3/4-16", CHART),
+    usual("SAE J514", Seat::Cone37, 15.875, "7/8-14 UNF", CHART),
 ];
 
 /// Seats that a thread is known with on a tube, each once; more than one says that the thread does not settle the seat.

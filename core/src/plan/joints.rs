@@ -5,7 +5,7 @@ use crate::flare::{Fit, Flare, flare_size, known_diameters};
 use crate::line::{ClampMargin, End, Line};
 use crate::problem::{Ledger, Part, Problem, Side, Value};
 use crate::source::Source;
-use crate::thread::{Mating, Thread, ThreadSide, separate};
+use crate::thread::{Mating, Thread, ThreadSide, ways_apart};
 use crate::units::{Length, mm, to_mm};
 
 pub(super) fn check(line: &Line, problems: &mut Vec<Problem>, ledger: &mut Ledger) {
@@ -53,7 +53,7 @@ fn threads(end: &End, nut: &Thread, hole: &Thread, part: &Part, problems: &mut V
         Ok(pair) => {
             let code = if pair.is_lookalike() { Code::ThreadLookalike } else { Code::ThreadMismatch };
             let mut problem = found(code).why(pair.verdict());
-            if let Some(way) = separate(nut, hole, ThreadSide::External)
+            if let Some(way) = ways_apart(nut, hole, ThreadSide::External)
                 .iter()
                 .find(|way| way.separates && pair.is_lookalike())
             {

@@ -1,6 +1,6 @@
 //! Classes of tolerance: `6g`, `4g6g`, `2A`, and the A and B of ISO 228-1.
 
-use super::{Family, Size, Thread, ThreadSide};
+use super::{Family, Size, Thread, ThreadSide, metric};
 use std::fmt;
 
 /// A class of tolerances.
@@ -96,8 +96,8 @@ pub(super) const METRIC_CLASSES: &str = "a class such as 6g or 4g6g (external: p
 const SMALL_UM: u32 = 1400;
 
 impl Class {
-    /// The usual class of a thread where none is given: 6g and 6H, 6h and 5H for metric diameters up to 1.4 mm, 2A and 2B,
-    /// A. None where the family has no classes.
+    /// The usual class of a thread where none is given: 6g and 6H, 6h and 5H for metric diameters up to 1.4 mm, inside the next
+    /// closer one where the pitch is too fine for it, 2A and 2B, A. None where the family has no classes.
     ///
     /// ISO 965-1 names 6g and 6H, and ASME B1.1 names 2A and 2B, the general-purpose classes (from memory). 5H and 6h for M1
     /// to M1.4 were seen in a maker's table of the coarse series.
@@ -112,7 +112,10 @@ impl Class {
             (Family::Metric, ThreadSide::External) => {
                 zone(6, if is_small { Position::H } else { Position::G })
             }
-            (Family::Metric, ThreadSide::Internal) => zone(if is_small { 5 } else { 6 }, Position::HInternal),
+            (Family::Metric, ThreadSide::Internal) => {
+                let made = |grade: &u8| metric::is_made_inside(thread, *grade);
+                zone((4..=if is_small { 5 } else { 6 }).rev().find(made).unwrap_or(4), Position::HInternal)
+            }
             (Family::Unified, side) => Some(Class::Unified { number: 2, side }),
             (Family::G, ThreadSide::External) => Some(Class::PipeA),
             _ => None,

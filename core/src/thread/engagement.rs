@@ -2,6 +2,8 @@
 
 use super::metric::diameter_step;
 use super::{Size, Thread};
+use crate::bounds;
+use crate::error::Error;
 use crate::units::{Length, mm, to_mm};
 
 /// Short, normal or long engagement.
@@ -104,15 +106,15 @@ impl Thread {
     }
 
     /// The group that an engaged length belongs to; None where the table has no row for the thread.
-    #[must_use]
-    pub fn engagement_group(&self, length: Length) -> Option<EngagementGroup> {
-        let (short, long) = self.normal_engagement()?;
-        Some(if to_mm(length) <= to_mm(short) {
-            EngagementGroup::Short
-        } else if to_mm(length) <= to_mm(long) {
-            EngagementGroup::Normal
-        } else {
-            EngagementGroup::Long
-        })
+    ///
+    /// # Errors
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
+    pub fn engagement_group(&self, length: Length) -> Result<Option<EngagementGroup>, Error> {
+        let length = to_mm(bounds::ENGAGEMENT.length(length)?);
+        Ok(self.normal_engagement().map(|(short, long)| match () {
+            () if length <= to_mm(short) => EngagementGroup::Short,
+            () if length <= to_mm(long) => EngagementGroup::Normal,
+            () => EngagementGroup::Long,
+        }))
     }
 }

@@ -127,10 +127,12 @@ pub struct Candidate {
 pub struct Identification {
     /// The threads that the readings allow, the likeliest first.
     pub candidates: Vec<Candidate>,
-    /// The thread of the list that comes nearest, where none is allowed.
+    /// The thread of the list that comes nearest, where none is allowed and one comes nearer than all others.
     pub nearest: Option<Thread>,
     /// Ways to tell the leading two apart, in the order to be tried; empty where fewer than two are left.
     pub ways: Vec<Separation>,
+    /// How many threads of the list have the side that was measured.
+    compared: usize,
 }
 
 impl Identification {
@@ -153,6 +155,9 @@ impl Identification {
                     format!(
                         "no thread of the list fits; the nearest is {nearest}: measure again, or it is a thread that is not in the list"
                     )
+                }
+                (None, None) if self.compared > 0 => {
+                    "no thread of the list fits, and several come equally near: measure again, the diameter too".to_owned()
                 }
                 (None, None) => "no thread of this side to compare with".to_owned(),
             };
@@ -271,10 +276,13 @@ pub fn identify(measured: &Measured, list: &[Thread]) -> Result<Identification, 
         })
         .collect();
     candidates.sort_by(|a, b| b.share.value.total_cmp(&a.share.value));
-    let nearest = judged.iter().min_by(|a, b| a.2.total_cmp(&b.2)).map(|(thread, ..)| *thread);
+    let least = judged.iter().map(|(_, _, distance, _)| *distance).fold(f64::INFINITY, f64::min);
+    let mut near = judged.iter().filter(|(_, _, distance, _)| *distance <= least + ROUNDING_MM);
+    let nearest = near.next().filter(|_| near.next().is_none()).map(|(thread, ..)| *thread);
     let ways = match &candidates[..] {
         [first, second, ..] => separate_worn(&first.thread, &second.thread, measured.side, measured.wear_mm),
         _ => Vec::new(),
     };
-    Ok(Identification { nearest: nearest.filter(|_| candidates.is_empty()), candidates, ways })
+    let (compared, nearest) = (judged.len(), nearest.filter(|_| candidates.is_empty()));
+    Ok(Identification { nearest, candidates, ways, compared })
 }

@@ -67,7 +67,7 @@ impl Thread {
     ///
     /// # Errors
     /// `THREAD_SIDE` where class or family belong to the other side, `OUT_OF_RANGE` for a metric diameter outside
-    /// ISO 965-1 (over 0.99 to 355 mm).
+    /// ISO 965-1 (over 0.99 to 355 mm), and where the limits of one side would overlap.
     ///
     /// ```
     /// use linewright::{Thread, thread::ThreadSide, units::to_mm};
@@ -105,6 +105,15 @@ impl Thread {
         }
         let class = self.class.or_else(|| Class::usual(self, side));
         let out_of_range = || {
+            if let Family::Unified = self.family() {
+                let need = "a thread coarse enough for its diameter, class and length of engagement: the limits of this one overlap";
+                return Error::field(
+                    Code::OutOfRange,
+                    "thread",
+                    Value::text(self.to_string()),
+                    Value::text(need),
+                );
+            }
             Error::from(
                 Problem::new(Code::OutOfRange, Part::Field("diameter".to_owned()))
                     .got(Value::Length(self.diameter()))
@@ -112,19 +121,15 @@ impl Thread {
             )
         };
         let (spans, checked) = match (self.family(), class) {
-            (Family::Metric, Some(usual)) if self.class.is_none() && !metric::has_class(self, usual) => {
-                // It can only be an inside one: the usual grade outside, 6, is there for every pitch.
-                let closer = Class::Metric { pitch: metric::CLOSEST_INSIDE, crest: metric::CLOSEST_INSIDE };
-                let need = format!(
-                    "a class with a closer grade, such as {}: for so fine a pitch ISO 965-1 has no {usual}, the usual one",
-                    Thread { class: Some(closer), ..*self },
-                );
-                return Err(Error::field(Code::FieldMissing, "class", Value::Nothing, Value::text(need)));
-            }
             (Family::Metric, Some(class)) if !metric::has_class(self, class) => {
-                let need = Value::text(
-                    "a closer grade, or position g or h: ISO 965-1 has no such class for so fine a pitch",
-                );
+                let need = Value::text(match side {
+                    ThreadSide::External => {
+                        "grade 6 or closer with position g or h, and a pitch of at least 0.2 mm: ISO 965-1 has no such class for so fine a pitch"
+                    }
+                    ThreadSide::Internal => {
+                        "a closer grade, 4 to 6, and a pitch of at least 0.2 mm: ISO 965-1 has no such class for so fine a pitch"
+                    }
+                });
                 return Err(Error::field(Code::OutOfRange, "class", Value::text(class.to_string()), need));
             }
             (Family::Metric, Some(class)) => {

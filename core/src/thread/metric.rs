@@ -26,8 +26,9 @@ pub(super) fn diameter_step(diameter_um: u32) -> Option<(u32, u32)> {
     DIAMETER_STEPS.into_iter().find(|(over, most)| (over + 1..=*most).contains(&diameter_um))
 }
 
-/// Sizes whose limits of class 6g were seen in print to the micrometer, and are those computed here; of all others they are
-/// computed from the rules, also where the tolerance itself stands in a table that was seen.
+/// Sizes whose limits of class 6g were seen in print to the micrometer, and are those computed here, but for the root, which is
+/// for reference only (outside it was not seen, inside print has a micrometer less at a pitch of 1.5 mm); of all others they
+/// are computed from the rules, also where the tolerance itself stands in a table that was seen.
 const PRINTED_OUTSIDE: [(u32, u32); 5] =
     [(8_000, 1_000), (9_000, 1_000), (10_000, 1_000), (10_000, 1_250), (10_000, 1_500)];
 /// The same of class 6H.
@@ -181,9 +182,6 @@ fn minor_tolerance(grade: u8, pitch_um: u32) -> i32 {
     six.plus(4 * (isize::from(grade) - 6)).um()
 }
 
-/// 4H, the one class inside that every pitch has.
-pub(super) const CLOSEST_INSIDE: Zone = Zone { grade: 4, position: Position::HInternal };
-
 /// Finest pitch in micrometers that the standard has a grade for (seen: the tables end there).
 fn finest_pitch(side: ThreadSide, pitch: u8, crest: u8) -> u32 {
     let internal = |grade: u8| match grade {
@@ -202,6 +200,12 @@ fn finest_pitch(side: ThreadSide, pitch: u8, crest: u8) -> u32 {
         ThreadSide::Internal => internal(pitch).max(internal(crest)),
         ThreadSide::External => external(pitch, 8).max(external(crest, 8)),
     }
+}
+
+/// Whether the standard has an internal grade for the thread's pitch.
+pub(super) fn is_made_inside(thread: &Thread, grade: u8) -> bool {
+    let Size::Metric { pitch_um, .. } = thread.size else { return false };
+    pitch_um >= finest_pitch(ThreadSide::Internal, grade, grade)
 }
 
 /// Whether the standard has tolerances of a class for the thread's pitch.

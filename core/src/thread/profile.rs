@@ -69,11 +69,15 @@ pub(super) fn slopes(male: Angle, female: Angle) -> [f64; 2] {
     [own, if male == female { own } else { slope(female) }]
 }
 
+/// A part whose major diameter is off its thread's by more than this share is no such thread, however worn (ours).
+const MOST_OFF: f64 = 0.15;
+
 impl Profile {
     /// The sizes of a thread as they were measured, at the end that enters first; pitch, flanks and taper are its own.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE` also for diameters that do not follow each other.
+    /// `NOT_A_NUMBER`, `OUT_OF_RANGE` also for diameters that do not follow each other, and for a major one that is off the
+    /// thread's by more than 15 %.
     ///
     /// ```
     /// use linewright::{Thread, thread::Profile, units::mm};
@@ -96,6 +100,15 @@ impl Profile {
             bounds::THREAD_DIAMETER.length(value).map(to_mm).map_err(field)
         };
         let sizes = [read("major", major)?, read("pitch_diameter", pitch_diameter)?, read("minor", minor)?];
+        let nominal = to_mm(thread.diameter());
+        if (sizes[0] - nominal).abs() > MOST_OFF * nominal {
+            let [least, most] =
+                [1.0 - MOST_OFF, 1.0 + MOST_OFF].map(|share| Value::Length(mm(share * nominal)));
+            let need = Value::text(format!(
+                "{least} to {most}: the major diameter of a {thread}, or another thread"
+            ));
+            return Err(Error::field(Code::OutOfRange, "major", Value::Length(major), need));
+        }
         if sizes[1] >= sizes[0] || sizes[2] >= sizes[1] {
             let need = Value::text(format!(
                 "less than {} and more than {}: the pitch diameter lies between the major and the minor one",

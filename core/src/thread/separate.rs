@@ -1,6 +1,7 @@
 //! The one measurement that tells two threads apart, with the reading to expect for each.
 
 use super::{Thread, ThreadSide};
+use crate::error::Error;
 use crate::problem::Value;
 use crate::units::{angle_text, mm, to_deg, to_mm};
 use crate::units::{deg, length_text};
@@ -103,13 +104,23 @@ pub(super) fn room(thread: &Thread, side: ThreadSide, wear_mm: f64) -> Option<(f
 /// use linewright::Thread;
 /// use linewright::thread::{Measure, ThreadSide, separate};
 /// let (a, b) = (Thread::read("M11x1")?, Thread::read("7/16-24")?);
-/// let ways = separate(&a, &b, ThreadSide::External);
+/// let ways = separate(&a, &b, ThreadSide::External)?;
 /// assert!(ways[0].measure == Measure::TenPitches && ways[0].separates);
 /// assert!(ways[1].measure == Measure::Diameter && !ways[1].separates);
 /// # Ok::<(), linewright::Error>(())
 /// ```
-#[must_use]
-pub fn separate(first: &Thread, second: &Thread, side: ThreadSide) -> Vec<Separation> {
+///
+/// # Errors
+/// `THREAD_SIDE` where class or family of one belong to the other side; as [`Thread::limits`] where it has none there.
+pub fn separate(first: &Thread, second: &Thread, side: ThreadSide) -> Result<Vec<Separation>, Error> {
+    for thread in [first, second] {
+        thread.limits(side)?;
+    }
+    Ok(ways_apart(first, second, side))
+}
+
+/// [`separate`] whatever the sides of the two are: what their limits there would tell is then left out.
+pub(crate) fn ways_apart(first: &Thread, second: &Thread, side: ThreadSide) -> Vec<Separation> {
     separate_worn(first, second, side, WEAR_MM)
 }
 

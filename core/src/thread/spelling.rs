@@ -13,16 +13,14 @@ const FRACTIONS: [(char, &str); 7] = [
     ('\u{215e}', " 7/8"),
 ];
 
-/// Words for the hand, the longer ones first.
-const HANDS: [(&str, Hand); 8] = [
+/// Words for the hand. A bare "left" may be a side of the vehicle.
+const HANDS: [(&str, Hand); 6] = [
     ("left hand", Hand::Left),
     ("left-hand", Hand::Left),
     ("lh", Hand::Left),
-    ("left", Hand::Left),
     ("right hand", Hand::Right),
     ("right-hand", Hand::Right),
     ("rh", Hand::Right),
-    ("right", Hand::Right),
 ];
 
 /// With the signs that every keyboard has.

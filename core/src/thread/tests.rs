@@ -97,7 +97,7 @@ fn one_thread_has_one_spelling() {
         ("left hand 3/8-24 UNF", "3/8-24 UNF-LH"),
         ("M10x1-LH-6g", "M10x1-6g-LH"),
         ("3/8-24 lh unf", "3/8-24 UNF-LH"),
-        ("M10x1 6g right", "M10x1-6g"),
+        ("M10x1 6g right hand", "M10x1-6g"),
         ("M10x1-6g-L", "M10x1-6g-L"),
         ("M10 1.0", "M10x1"),
         ("M10 1 6g", "M10x1-6g"),
@@ -158,6 +158,7 @@ fn what_names_no_thread_says_why() {
         ("M10x1-LH-RH", Code::Unreadable),
         ("1-1 1/2 UN", Code::Unreadable),
         ("10 in 24", Code::Unreadable),
+        ("M10x1 left", Code::Unreadable),
         // Strengths, lengths, tapers, coils and tubes are no threads.
         ("M20-8.8", Code::ThreadAmbiguous),
         ("M16-4.6", Code::ThreadAmbiguous),
@@ -274,20 +275,45 @@ fn a_pipe_size_is_told_from_a_screw_by_what_the_message_says() {
     }
 }
 
-/// Where the usual class has no such grade, it is not spoken of as if someone had asked for it.
+/// Where the usual class has no such grade, the next closer one is assumed, and says so; where none has, the pitch is named.
 #[test]
-fn a_class_is_asked_for_where_the_usual_one_is_not_made() {
-    for typed in ["M1x0.2", "M5x0.2", "M1.4x0.2-LH"] {
-        let thread = Thread::read(typed).unwrap();
-        let error = thread.limits(ThreadSide::Internal).unwrap_err();
-        let problem = error.problem();
-        assert_eq!((error.code(), &problem.got), (Code::FieldMissing, &Value::Nothing), "{typed}");
-        // What the message names can be made, and is of the same hand.
-        let needed = problem.need.to_string();
-        let named = needed.split(['"', ' ', ':']).find(|word| word.contains("4H")).unwrap_or_default();
-        let closer = Thread::read(named).unwrap();
-        assert!(closer.is_same_size(&thread) && closer.limits(ThreadSide::Internal).is_ok(), "{needed}");
+fn a_finer_pitch_has_a_closer_usual_class() {
+    for (typed, class) in [
+        ("M1x0.2", "4H"),
+        ("M5x0.2", "4H"),
+        ("M1.4x0.2-LH", "4H"),
+        ("M10x0.25", "5H"),
+        ("M10x0.3", "6H"),
+        ("M1x0.25", "5H"),
+    ] {
+        let limits = Thread::read(typed).unwrap().limits(ThreadSide::Internal).unwrap();
+        assert_eq!(limits.class.map(|class| class.to_string()).as_deref(), Some(class), "{typed}");
+        assert!(limits.is_class_assumed, "{typed}");
     }
+    for side in [ThreadSide::External, ThreadSide::Internal] {
+        let error = Thread::read("M10x0.19").unwrap().limits(side).unwrap_err();
+        assert!(error.code() == Code::OutOfRange && error.need().to_string().contains("0.2 mm"), "{error}");
+    }
+}
+
+/// Limits of one side that overlap are no thread: so many turns to the inch, or so long an engagement.
+#[test]
+fn unified_limits_that_overlap_are_refused() {
+    let thread = |typed: &str| Thread::read(typed).unwrap();
+    for (typed, side, engaged) in [
+        ("No. 6-80 UNS-1B", ThreadSide::Internal, Some(200.0)),
+        ("No. 6-80 UNS-1A", ThreadSide::External, Some(200.0)),
+        ("No. 0-80 UNF-1B", ThreadSide::Internal, Some(100.0)),
+        ("1/4-80 UNS-1B", ThreadSide::Internal, Some(100.0)),
+        ("5 63/64-80 UNS-1A", ThreadSide::External, None),
+    ] {
+        let limits = match engaged {
+            Some(engaged) => thread(typed).limits_over(side, mm(engaged)),
+            None => thread(typed).limits(side),
+        };
+        assert_eq!(limits.unwrap_err().code(), Code::OutOfRange, "{typed}");
+    }
+    assert!(thread("No. 6-32 UNC-1B").limits_over(ThreadSide::Internal, mm(30.0)).is_ok());
 }
 
 /// Whole numbers are inches or number sizes by the count that each can have (tables of ASME B1.1, from memory); a wrong

@@ -268,7 +268,8 @@ impl Thread {
     }
 }
 
-/// Limits in inches, based on an engaged length in inches or on the usual one; None for a class of another family.
+/// Limits in inches, based on an engaged length in inches or on the usual one; None for a class of another family, and where
+/// the diameters of one side would overlap each other: no such thread is made.
 pub(super) fn limits(
     thread: &Thread,
     class: Class,
@@ -289,8 +290,20 @@ pub(super) fn limits(
     let size = (diameter_uin, per_two_inch);
     // Tables hold for the usual engagement only.
     let printed = if engaged_in.is_none() { printed_pitch(size, number, side) } else { None };
-    let checked = Checked::Computed;
-    Some(match side {
+    // Some rules of internal threads, and of lengths of engagement, are from memory; what print has otherwise is quoted.
+    let is_printed = engaged_in.is_none()
+        && (printed.is_some()
+            || PRINTED_MINOR.iter().any(|row| row.0 == size) && side == ThreadSide::Internal
+            || PRINTED_ALLOWANCE.iter().any(|row| row.0 == size)
+                && side == ThreadSide::External
+                && number < 3);
+    let is_small = diameter_uin < QUARTER_UIN && side == ThreadSide::Internal;
+    let checked = match (is_printed, is_small || p > 0.25 || matches!(per_two_inch, 8 | 12)) {
+        (true, _) => Checked::SecondHand,
+        (false, true) => Checked::Memory,
+        (false, false) => Checked::Computed,
+    };
+    let raw = match side {
         ThreadSide::External => {
             let factor = match number {
                 1 => 1.5,
@@ -343,7 +356,8 @@ pub(super) fn limits(
                 checked,
             }
         }
-    })
+    };
+    (raw.minor[1] < raw.pitch[0] && raw.pitch[1] < raw.major[0]).then_some(raw)
 }
 
 /// Tolerance of the minor diameter, inside. The rules below a quarter inch are from memory, and give every printed limit that
