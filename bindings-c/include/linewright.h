@@ -1938,7 +1938,8 @@ lw_status lw_mating_new(const lw_thread *male,
  * overlap there, negative where the crests pass each other, and the engaged length until the play is used up,
  * lw_unknown_length() where nothing binds. Pitch, flanks and taper are those of the threads.
  *
- * Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other.
+ * Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other or are not those
+ * of the thread.
  */
 lw_status lw_mate_measured(const lw_thread *male,
                            lw_length male_major,
@@ -2356,7 +2357,8 @@ lw_status lw_hose_end_check(const char *name,
  * Washers to buy for n hose ends, each by its name (see lw_hose_end_sealed_by) and its thread ("M10x1"): what the joints
  * need, and one spare of each size. Ends without a washer add nothing. Free it with lw_washers_free.
  *
- * Errors: LW_UNKNOWN_NAME for an end, LW_THREAD_AMBIGUOUS, LW_THREAD_CONTRADICTION, LW_HEX_NOT_THREAD, LW_UNREADABLE for
+ * Errors: LW_THREAD_SIDE for an internal thread under a washer, LW_OUT_OF_RANGE for a taper one, which seals on itself,
+ * LW_UNKNOWN_NAME for an end, LW_THREAD_AMBIGUOUS, LW_THREAD_CONTRADICTION, LW_HEX_NOT_THREAD, LW_UNREADABLE for
  * a thread; the error names it by its index, which counts from 0.
  */
 lw_status lw_washers_new(const char *const *ends,

@@ -225,7 +225,7 @@ def test_ways_to_separate():
     assert close(taper.first[0], 0) and close(taper.second[0], 10 / 16) and taper.separates
     assert diameter.first[0] < diameter.first[1] and "G1/8" in diameter.words
     # Inside there is no R.
-    assert "diameter" not in [way.measure for way in lw.separate_threads("R 1/8", "G1/8", side="internal")]
+    raises("THREAD_SIDE", lw.separate_threads, "R 1/8", "G1/8", side="internal")
 
 
 def test_nothing_fits_and_the_nearest_is_named():

@@ -65,7 +65,8 @@ pub unsafe extern "C" fn lw_hose_end_check(
 /// Washers to buy for n hose ends, each by its name (see lw_hose_end_sealed_by) and its thread ("M10x1"): what the joints
 /// need, and one spare of each size. Ends without a washer add nothing. Free it with lw_washers_free.
 ///
-/// Errors: LW_UNKNOWN_NAME for an end, LW_THREAD_AMBIGUOUS, LW_THREAD_CONTRADICTION, LW_HEX_NOT_THREAD, LW_UNREADABLE for
+/// Errors: LW_THREAD_SIDE for an internal thread under a washer, LW_OUT_OF_RANGE for a taper one, which seals on itself,
+/// LW_UNKNOWN_NAME for an end, LW_THREAD_AMBIGUOUS, LW_THREAD_CONTRADICTION, LW_HEX_NOT_THREAD, LW_UNREADABLE for
 /// a thread; the error names it by its index, which counts from 0.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_washers_new(

@@ -32,7 +32,8 @@ pub extern "C" fn lw_mating_new(
 /// overlap there, negative where the crests pass each other, and the engaged length until the play is used up,
 /// lw_unknown_length() where nothing binds. Pitch, flanks and taper are those of the threads.
 ///
-/// Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other.
+/// Errors: LW_THREAD_SIDE, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE also for diameters that do not follow each other or are not those
+/// of the thread.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_mate_measured(
     male: Option<&lw_thread>,

@@ -70,9 +70,10 @@ fn joint(value: &Bound<'_, PyAny>, field: &str) -> PyResult<(HoseEnd, linewright
 }
 
 /// Washers to buy for hose ends with their threads: what the joints need, always new ones, and one spare of each size, in
-/// the order in which the threads come. Ends without a washer add nothing.
+/// the order in which the threads come. Ends without a washer add nothing, and the hand of a thread makes no other washer.
 ///
-/// Raises `InputError` with the codes of `Thread`, `UnknownNameError` for an end, `QuantityError` for what is no pair.
+/// Raises `InputError` (THREAD_SIDE for an internal thread under a washer, OUT_OF_RANGE for a taper one, which seals on itself,
+/// and the codes of `Thread`), `UnknownNameError` for an end, `QuantityError` for what is no pair.
 ///
 /// >>> import linewright as lw
 /// >>> lw.washers([("banjo", "M10x1"), ("male-washer", "M10x1"), ("female-flare", "M10x1")])

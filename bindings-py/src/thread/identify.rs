@@ -185,7 +185,8 @@ fn separation<'py>(py: Python<'py>, way: &Separation, words: String) -> PyResult
 /// Every way to tell two threads apart that applies, in the order to be tried: what to measure, the least and the most to
 /// expect for the first and for the second, and whether it separates them. Both are threads or designations.
 ///
-/// Raises as `Thread`, `UnknownNameError` for the side, `QuantityError` for what is no thread.
+/// Raises as `Thread`, `InputError` also for a thread that the side has not (THREAD_SIDE, OUT_OF_RANGE), `UnknownNameError` for
+/// the side, `QuantityError` for what is no thread.
 ///
 /// >>> import linewright as lw
 /// >>> for way in lw.separate_threads("M11x1", "7/16-24", side="external"):

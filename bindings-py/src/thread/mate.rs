@@ -177,8 +177,8 @@ fn sizes(value: &Bound<'_, PyAny>, field: &str) -> PyResult<[units::Length; 3]> 
 /// The answer says whether it `starts`, the radial `overlap` there, negative where the crests pass each other, and the
 /// engaged `length` and `turns` until the play is used up, None where nothing binds.
 ///
-/// Raises `InputError` (THREAD_SIDE; OUT_OF_RANGE, also for diameters that do not follow each other; the codes of `Thread` and
-/// `read_length`), `QuantityError` for bare numbers.
+/// Raises `InputError` (THREAD_SIDE; OUT_OF_RANGE, also for diameters that do not follow each other or are not those of the thread;
+/// the codes of `Thread` and `read_length`), `QuantityError` for bare numbers.
 ///
 /// >>> import linewright as lw
 /// >>> worn = ["9.3 mm", "8.7 mm", "8.2 mm"]
