@@ -237,9 +237,10 @@ static void two_trials(void) {
 }
 
 /* By hand: belief 1 +- 1 deg and 0.02 +- 0.01 with a scatter of 1 deg, one bend of 100 deg that sprang back 4.5. At 100 deg
- * the belief says 3 deg with a variance of 1 + 100^2 x 0.01^2 = 2, the bend 4.5 with 1: two thirds of the way, 4 deg. */
+ * the belief says 3 deg with a variance of 1 + 100^2 x 0.01^2 = 2, the bend 4.4999 with 1: two thirds of the way. It was
+ * read to less than 0.01 deg, so no rounding counts. */
 static void a_belief_and_a_trial(void) {
-    const lw_angle set[1] = {{100.0}}, got[1] = {{95.5}};
+    const lw_angle set[1] = {{100.0}}, got[1] = {{95.5001}};
     lw_prior prior;
     lw_trial_fit *fit = NULL;
     lw_springback *springback = NULL;
@@ -258,15 +259,15 @@ static void a_belief_and_a_trial(void) {
     OK(lw_trial_fit_springback(fit, &springback));
     OK(lw_springback_constant(springback, &constant));
     OK(lw_springback_proportional(springback, &share));
-    NEAR(constant.deg, 1.5, 1e-9);
-    NEAR(share, 0.025, 1e-11);
+    NEAR(constant.deg, 1.0 + 1.4999 / 3.0, 1e-9);
+    NEAR(share, 0.02 + 0.014999 / 3.0, 1e-11);
     OK(lw_trial_fit_weight_of_trials(fit, lw_deg(100.0), &weight));
     NEAR(weight, 2.0 / 3.0, 1e-9);
     OK(lw_trial_fit_degrees_of_freedom(fit, &freedom));
     CHECK(freedom == 4);
-    /* Squares: 3 of the belief, 0.25 of the bend, and 0.25 for each part that the belief gave way by; over 4. */
+    /* Squares: 3 of the belief, and of 1.4999 off with a variance of 3; over 4. */
     OK(lw_trial_fit_scatter(fit, &scatter));
-    NEAR(scatter.deg, sqrt(3.75 / 4.0), 1e-9);
+    NEAR(scatter.deg, sqrt((3.0 + 1.4999 * 1.4999 / 3.0) / 4.0), 1e-9);
     lw_springback_free(springback);
     lw_trial_fit_free(fit);
     fit = NULL;
@@ -277,8 +278,8 @@ static void a_belief_and_a_trial(void) {
     OK(lw_trial_fit_springback(fit, &springback));
     OK(lw_springback_constant(springback, &constant));
     OK(lw_springback_proportional(springback, &share));
-    NEAR(constant.deg, 1.5625, 1e-9);
-    NEAR(share, 0.025625, 1e-11);
+    NEAR(constant.deg, 1.0 + 1.5 * 1.4999 / 4.0, 1e-9);
+    NEAR(share, 0.02 + 0.015 * 1.4999 / 4.0, 1e-11);
     OK(lw_trial_fit_weight_of_trials(fit, lw_deg(100.0), &weight));
     NEAR(weight, 0.75, 1e-9);
     lw_springback_free(springback);

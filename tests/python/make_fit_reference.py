@@ -18,17 +18,26 @@ SEED = 20_261_126
 ROWS = 120
 
 
-def rounding(gots):
-    """Standard deviation of what rounding adds to angles read to the coarsest step that they are all multiples of."""
+def read_to(gots):
+    """The coarsest step that all angles are multiples of; 0 where there is none."""
     for step in "1 0.5 0.25 0.2 0.1 0.05 0.02 0.01".split():
         if len(gots) and all(Decimal(repr(round(float(got), 6))) % Decimal(step) == 0 for got in gots):
-            return float(step) / 12**0.5
+            return float(step)
     return 0.0
+
+
+def rounding(sets, gots):
+    """What rounding adds to a reading, one standard deviation; bends at one setting are rounded alike, all of them."""
+    step = read_to(gots)
+    if not step:
+        return 0.0
+    apart = {round(2 * s / step) for s in sets}
+    return step / 12**0.5 * (len(gots) / len(apart)) ** 0.5
 
 
 def fitted(sets, gots, prior, least=None):
     """Parts of the line, their covariance for a scatter of 1, the square of the scatter, its degrees of freedom."""
-    least = rounding(gots) if least is None else least
+    least = rounding(sets, gots) if least is None else least
     x, y = np.array(sets), np.array(sets) - np.array(gots)
     design = np.column_stack([np.ones_like(x), x])
     if prior is None:
@@ -41,12 +50,14 @@ def fitted(sets, gots, prior, least=None):
     # The belief as an observation of both parts at once, and its own sum of squares.
     center = np.array([a0, b0])
     belief = scatter**2 * np.linalg.inv([[sa**2, correlation * sa * sb], [correlation * sa * sb, sb**2]])
-    information = design.T @ design + belief
-    beta = np.linalg.solve(information, design.T @ y + belief @ center)
+    # A trial with the square of half its step beside the variance of the bend.
+    weight = scatter**2 / (scatter**2 + 3 * least**2)
+    information = weight * design.T @ design + belief
+    beta = np.linalg.solve(information, weight * design.T @ y + belief @ center)
     dof = worth + len(x)
     gave = float((beta - center) @ belief @ (beta - center))
-    square = (worth * scatter**2 + float(np.sum((y - design @ beta) ** 2)) + gave) / dof
-    return beta, np.linalg.inv(information), max(square, least**2), dof
+    square = (worth * scatter**2 + weight * float(np.sum((y - design @ beta) ** 2)) + gave) / dof
+    return beta, np.linalg.inv(information), square, dof
 
 
 def intervals(sets, gots, wanted, chance, prior):
@@ -70,6 +81,8 @@ def intervals(sets, gots, wanted, chance, prior):
             return beta, square, None, None
         near, far = sorted((setting, setting + direction * step))
         ends.append(optimize.brentq(outside, near, far, xtol=1e-12, rtol=1e-14))
+    if ends[1] <= wanted:
+        return beta, square, None, None
     ends = [max(end, wanted) for end in ends]
     return beta, square, ends, factor * float(np.sqrt(square + variance(setting)))
 

@@ -199,7 +199,7 @@ def deleted(sets, gots):
     far = []
     for i in range(len(sets)):
         x, y = (np.delete(v, i) for v in (np.array(sets), np.array(sets) - np.array(gots)))
-        beta, covariance, square, dof = fits.fitted(x, x - y, None, fits.rounding(gots))
+        beta, covariance, square, dof = fits.fitted(x, x - y, None, fits.rounding(sets, gots))
         at = np.array([1.0, sets[i]])
         spread = math.sqrt(square * (1 + at @ covariance @ at))
         far.append(abs(sets[i] - gots[i] - at @ beta) / spread)
@@ -216,7 +216,7 @@ def is_bent(sets, gots):
     design = np.column_stack([np.ones_like(x), x - x.mean(), (x - x.mean()) ** 2])
     beta, rest, *_ = np.linalg.lstsq(design, y, rcond=None)
     dof = len(x) - 3
-    square = max(float(rest[0]) / dof, fits.rounding(gots) ** 2)
+    square = max(float(rest[0]) / dof, fits.rounding(sets, gots) ** 2)
     error = math.sqrt(square * np.linalg.inv(design.T @ design)[2, 2])
     return str(bool(abs(beta[2]) > stats.t.ppf(0.975, dof) * error)).lower()
 
@@ -231,7 +231,7 @@ def trial_fit(sets, gots, wanted, chance, prior=None, endless=False):
     expect = {"constant_deg": beta[0], "proportional": beta[1], "setting_deg": setting, "basis": basis}
     keys = "scatter_deg constant_error_deg proportional_error_1 constant_interval_deg proportional_interval_1 "
     expect |= {key: ["unknown"] for key in (keys + "setting_interval_deg next_bend_deg").split()}
-    expect["reading_deg"] = fits.rounding(gots) * 12**0.5 or ["unknown"]
+    expect["reading_deg"] = fits.read_to(gots) or ["unknown"]
     if dof > 0:
         errors = np.sqrt(square * np.diag(covariance))
         t = stats.t.ppf(0.5 + chance / 2, dof)
@@ -270,8 +270,10 @@ def advice(sets, gots, wanted, half_width, chance, candidates, prior=None):
 
     def width(more):
         """The farthest end of a setting's interval: both are the roots of its definition, a square."""
-        total = information + sum((np.outer(v, v) for v in ([1.0, x] for x in more)), np.zeros((2, 2)))
-        (va, vab), (_, vb) = np.linalg.inv(total) * square * stats.t.ppf(0.5 + chance / 2, dof + len(more)) ** 2
+        least = fits.rounding([*sets, *more], [*gots, *(fits.read_to(gots) for _ in more)])
+        weight = prior[4] ** 2 / (prior[4] ** 2 + 3 * least**2) if prior else 1.0
+        total = information + weight * sum((np.outer(v, v) for v in ([1.0, x] for x in more)), np.zeros((2, 2)))
+        (va, vab), (_, vb) = np.linalg.inv(total) * (square if prior else max(square, least**2)) * stats.t.ppf(0.5 + chance / 2, dof + len(more)) ** 2
         rest, reach = 1 - beta[1], 0.0
         for target in (w + beta[0] for w in wanted):
             ends = np.roots([rest**2 - vb, -2 * (rest * target + vab), target**2 - va])
@@ -337,13 +339,14 @@ def trials():
     yield trial_fit([90.0, 90.0], [88.0, 88.0], 45.0, 0.95, prior=(0.5, 1.0, 0.01, 0.02, 0.05, 1, 0.0))
     # One of five was read as springing forward; and a setting that is never below the angle wanted.
     yield trial_fit([30.0, 45.0, 60.0, 75.0, 90.0], [30.1, 44.8, 59.7, 74.4, 89.5], 60.0, 0.95)
-    yield trial_fit([60.0, 90.0, 120.0], [59.5, 88.0, 116.6], 10.0, 0.95)
+    yield trial_fit([60.0, 90.0, 120.0], [59.5, 88.0, 116.6], 10.0, 0.95, endless=True)
+    yield trial_fit([30.0, 60.0, 90.0] * 2, [28.0, 57.0, 87.0] * 2, 75.0, 0.95)
     four = ([30.0, 50.0, 70.0, 90.0], [28.3, 48.1, 67.6, 87.5])
     places = [20.0, 45.0, 60.0, 90.0, 120.0]
     yield advice(*four, [60.0], 1.0, 0.95, places)
     yield advice(*four, [35.0, 110.0], 0.4, 0.95, places)
     yield advice(*four, [90.0], 0.25, 0.9, places)
-    yield advice([90.0], [87.0], [45.0, 90.0], 0.35, 0.9, places, prior=mild)
+    yield advice([90.0], [87.03], [45.0, 90.0], 0.35, 0.9, places, prior=mild)
     line = {"trials": texts([30.0, 60.0, 90.0], [28.6, 58.2, 87.4]), "wanted": "60 deg", "chance": 0.95}
 
     def wrong(code, origin, **other):

@@ -399,7 +399,7 @@ fn advice_is_the_best_of_all_choices() -> Outcome {
 #[test]
 fn advice_from_many_candidates_is_as_good() -> Outcome {
     let candidates: Vec<f64> = (0..15_u32).map(|i| 15.0 + 8.0 * f64::from(i)).collect();
-    let fit = TrialFit::new(&trials(&[50.0, 60.0, 75.0], &[48.6, 58.2, 72.7]))?;
+    let fit = TrialFit::new(&trials(&[50.0, 60.0, 75.0], &[48.613, 58.227, 72.704]))?;
     for wanted in [&[35.0, 110.0][..], &[62.0]] {
         let reach = |more: &[f64]| reach_of(&fit, wanted, more).unwrap_or(f64::NAN);
         // 116 280 ways to spread seven bends over fifteen angles.

@@ -23,17 +23,22 @@ fn holds(interval: [Angle; 2], truth: f64) -> bool {
 #[test]
 fn readings_of_a_hand_are_covered_at_least_as_often_as_said() -> Outcome {
     const RUNS: u64 = 10_000;
-    let sets: [&[f64]; 4] = [
-        &[30.0, 60.0, 90.0],
-        &[30.0, 60.0, 90.0, 120.0],
-        &[30.0, 45.0, 60.0, 75.0, 90.0],
-        &[20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0],
+    let again = |sets: &[f64], times: usize| sets.repeat(times);
+    // Every setting once, and some again: a rounding is the same each time, and does not average out.
+    let sets = [
+        vec![30.0, 60.0, 90.0],
+        vec![30.0, 60.0, 90.0, 120.0],
+        vec![30.0, 45.0, 60.0, 75.0, 90.0],
+        vec![20.0, 30.0, 45.0, 60.0, 75.0, 90.0, 105.0, 120.0],
+        again(&[30.0, 60.0, 90.0], 6),
+        again(&[45.0, 90.0], 5),
+        [again(&[30.0], 3), again(&[90.0], 6)].concat(),
     ];
     let mut on_a_line = 0_u32;
     for (round, (step, sigma)) in
-        [(0.5, 0.1), (0.5, 0.2), (1.0, 0.1), (1.0, 0.2), (1.0, 0.3)].into_iter().enumerate()
+        [(0.5, 0.1), (0.5, 0.2), (1.0, 0.05), (1.0, 0.2), (1.0, 0.3)].into_iter().enumerate()
     {
-        for sets in sets {
+        for sets in &sets {
             let mut covered = [0_u32; 2];
             for run in 0..RUNS {
                 let at = (u64::try_from(round)? * RUNS + run) * 32;
@@ -139,5 +144,68 @@ fn readings_that_went_forward_belong_to_the_fit() -> Outcome {
     assert_eq!(error.code().name(), "TRIALS_UNUSABLE");
     assert!(error.to_string().contains("where the prior expects"), "{error}");
     assert!(TrialFit::with_prior(prior, &trials(&[90.0], &[86.0])).is_ok());
+    Ok(())
+}
+
+/// A belief, and trials read to a whole degree: their rounding counts beside the scatter of a bend, in what is expected of a
+/// trial, in its weight and in the interval.
+#[test]
+fn a_prior_allows_for_readings_of_a_hand() -> Outcome {
+    const RUNS: u64 = 10_000;
+    for (round, (spread, scatter, worth, sets)) in [
+        ([0.5, 0.01], 0.3, 4, &[90.0][..]),
+        ([0.5, 0.01], 0.3, 4, &[45.0, 90.0, 120.0]),
+        ([0.05, 0.001], 0.05, 50, &[30.0, 60.0, 90.0]),
+        ([0.5, 0.01], 0.3, 20, &[60.0, 60.0, 60.0, 60.0, 90.0, 90.0, 90.0, 90.0]),
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let prior = Prior {
+            constant: [deg(1.5), deg(spread[0])],
+            proportional: [ratio(0.03), ratio(spread[1])],
+            correlation: ratio(0.0),
+            scatter: deg(scatter),
+            worth,
+        };
+        let (mut covered, mut refused) = (0_u32, 0_u32);
+        for run in 0..RUNS {
+            let at = (u64::try_from(round)? * RUNS + run) * 64;
+            let chi: f64 = (0..u64::try_from(worth)?).map(|i| normal(at * 4 + i) * normal(at * 4 + i)).sum();
+            #[expect(clippy::cast_precision_loss, reason = "a small count")]
+            let sigma = scatter * (worth as f64 / chi).sqrt();
+            let a = 1.5 + spread[0] * sigma / scatter * normal(at * 4 + 100);
+            let b = 0.03 + spread[1] * sigma / scatter * normal(at * 4 + 101);
+            let gots: Vec<f64> = (at * 4 + 110..)
+                .zip(sets)
+                .map(|(i, set)| (set - a - b * set - sigma * normal(i)).round())
+                .collect();
+            let Ok(fit) = TrialFit::with_prior(prior, &trials(sets, &gots)) else {
+                refused += 1;
+                continue;
+            };
+            let right = f64::max((90.0 + a) / (1.0 - b), 90.0);
+            covered += u32::from(fit.setting_interval(deg(90.0), 0.95)?.is_none_or(|i| holds(i, right)));
+        }
+        #[expect(clippy::cast_precision_loss, reason = "small counts")]
+        let share = f64::from(covered) / (RUNS as f64 - f64::from(refused));
+        println!("{} trials beside a prior worth {worth}: {share}, {refused} refused", sets.len());
+        assert!(refused < 150 && share >= 0.94, "{sets:?}: {share}, {refused}");
+    }
+    Ok(())
+}
+
+/// Bends repeated at one setting are rounded alike: advice does not count on them.
+#[test]
+fn advice_does_not_average_a_rounding_away() -> Outcome {
+    let fit = TrialFit::new(&trials(&[30.0, 60.0, 90.0], &[28.0, 57.0, 87.0]))?;
+    let one = fit.advice(&[deg(90.0)], deg(0.25), 0.95, &[deg(90.0)])?;
+    assert!(!one.is_enough, "{one:?}");
+    // However often it is repeated, one setting is known no better than a reading of it.
+    let step = 1.0 / 12.0_f64.sqrt();
+    assert!(to_deg(one.reaches) > step, "{one:?}");
+    let candidates: Vec<Angle> = (4..=24).map(|i| deg(5.0 * f64::from(i))).collect();
+    let many = fit.advice(&[deg(90.0)], deg(0.25), 0.95, &candidates)?;
+    assert!(many.reaches < one.reaches, "{many:?}");
     Ok(())
 }

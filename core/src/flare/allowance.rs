@@ -256,6 +256,8 @@ const RULE_OD_MM: std::ops::RangeInclusive<f64> = 4.745..=4.8;
 /// Thickest wall in mm that the 5 mm are given for: up to it they are above every stick-out of the geometry, up to the
 /// largest flare of the public figures, 7.1 mm. On a thicker wall they are still above the shortening.
 const RULE_WALL_MM: f64 = 1.1;
+/// Largest flare of the public figures for that tube, in mm, and so of the rule; a little more for rounding.
+const RULE_FLARE_MM: f64 = 7.1 + 1e-9;
 /// Tube added for a double flare on 3/16 in tube, shortening and spare together: common practice, no source. It is above
 /// every stick-out and shortening that the geometry gives for that tube with walls up to 1.1 mm.
 pub const DOUBLE_ADDED_MM: f64 = 5.0;
@@ -375,10 +377,11 @@ pub fn allowances(
     }
     // Both figures are known for brake tube of 4.75 mm and 3/16 in alone; on a larger one they can be short.
     let is_brake_tube = RULE_OD_MM.contains(&to_mm(od));
+    let is_usual_size = sizes.is_none_or(|[_, most]| to_mm(most) <= RULE_FLARE_MM);
     let is_bubble_tube = is_brake_tube && BUBBLE_WALL_MM.contains(&to_mm(wall));
     let rule = match flare {
         _ if !is_brake_tube => None,
-        Flare::Double45 if !has_double_rule(od, wall) => None,
+        Flare::Double45 if !has_double_rule(od, wall) || !is_usual_size => None,
         Flare::Double45 => {
             Some((DOUBLE_ADDED_MM, Source::new("", "for 3/16 in tube", Checked::CommonPractice)))
         }

@@ -182,7 +182,11 @@ fn check_end(line: &Line, part: Part, end: &End, problems: &mut Vec<Problem>, le
     }
     // What the flare is at least, and the root of the nut's own thread: a bore as wide as either holds nothing.
     let flared = known_diameters(end.flare, od, wall).map(|[least, _]| to_mm(least));
-    let root = end.nut.thread().map(|thread| to_mm(thread.diameter()) - 2.0 * to_mm(thread.height()));
+    let root_of = |thread: Thread| {
+        let root = thread.plain().limits(ThreadSide::External).ok().and_then(|limits| limits.minor.max);
+        root.map_or(to_mm(thread.diameter()) - 2.0 * to_mm(thread.height()), to_mm)
+    };
+    let root = end.nut.thread().map(root_of);
     if let Some(most) = flared.into_iter().chain(root).reduce(f64::min)
         && to_mm(end.nut.bore()) >= most
     {

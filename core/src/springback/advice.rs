@@ -36,6 +36,7 @@ struct Design<'a> {
     dof: u32,
     chance: f64,
     wanted: &'a [f64],
+    fit: &'a TrialFit,
 }
 
 /// What bends at some angles add to the information: their number, the sum of their squares, their sum.
@@ -49,11 +50,12 @@ impl Design<'_> {
         student_both_sides(self.chance, self.dof.saturating_add(u32::try_from(more).unwrap_or(u32::MAX)))
     }
 
-    /// How far the interval of a wanted setting reaches from the setting, the farthest of all of them, after bends that add
-    /// so much information; infinite where an interval has no end.
-    fn reach(&self, adds: [f64; 3], factor: f64) -> f64 {
-        let information = [0, 1, 2].map(|i| self.information[i] + adds[i]);
-        let line = Line { matrix: inverse(information), ..*self.line };
+    /// How far the interval of a wanted setting reaches from the setting, the farthest of all of them, after more bends at
+    /// some angles; infinite where an interval has no end.
+    fn reach(&self, angles: &[f64], factor: f64) -> f64 {
+        let (weight, scatter) = self.fit.with_more(angles);
+        let information = [0, 1, 2].map(|i| self.information[i] + weight * adds(angles)[i]);
+        let line = Line { matrix: inverse(information), scatter, ..*self.line };
         let one = |wanted: &f64| {
             let setting = (wanted + line.constant) / (1.0 - line.slope);
             line.setting_interval(*wanted, factor)
@@ -65,7 +67,7 @@ impl Design<'_> {
     /// The best angles for a number of bends, in rising order, and what they reach.
     fn best(&self, count: usize, candidates: &[f64]) -> (Vec<f64>, f64) {
         let factor = self.factor(count);
-        let reach = |angles: &[f64]| self.reach(adds(angles), factor);
+        let reach = |angles: &[f64]| self.reach(angles, factor);
         if choices(candidates.len(), count) <= MOST_CHOICES {
             let mut places = vec![0_usize; count];
             let angles = |places: &[usize]| places.iter().map(|i| candidates[*i]).collect::<Vec<f64>>();
@@ -128,7 +130,8 @@ fn choices(candidates: usize, bends: usize) -> usize {
 
 impl TrialFit {
     /// The fewest further bends, from a list of angles that can be tried, after which the interval of every wanted angle's
-    /// setting (Fieller's) reaches no further than `half_width` either way at a chance; at most twelve. Up to 100 000 ways to
+    /// setting (Fieller's) reaches no further than `half_width` either way at a chance; at most twelve. Bends repeated at one
+    /// setting and read as coarsely as those before tell no more than their rounding lets them. Up to 100 000 ways to
     /// choose all are tried; of more, what exchanging single bends finds from every split between the outermost angles.
     ///
     /// # Errors
@@ -165,8 +168,9 @@ impl TrialFit {
         }
         let line = self.line();
         let dof = u32::try_from(self.degrees_of_freedom()).unwrap_or(u32::MAX);
-        let design = Design { line, information: inverse(line.matrix), dof, chance, wanted: &wanted };
-        let mut best = (Vec::new(), design.reach([0.0; 3], design.factor(0)));
+        let design =
+            Design { line, information: inverse(line.matrix), dof, chance, wanted: &wanted, fit: self };
+        let mut best = (Vec::new(), design.reach(&[], design.factor(0)));
         for count in 1..=MOST_BENDS {
             if best.1 <= goal {
                 break;

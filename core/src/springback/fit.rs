@@ -83,7 +83,7 @@ impl TrialFit {
     /// A belief and trials, weighed against each other by how sure each is; no trial at all leaves the belief.
     ///
     /// The conjugate rule of a normal line with unknown scatter: precisions add up, and the scatter is that of the belief's
-    /// own bends and of the trials together.
+    /// own bends and of the trials together. A trial counts for less by what the rounding of its reading can add to its scatter.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `TRIALS_UNUSABLE` for a trial that is no bend, and for one that the belief expects less
@@ -96,7 +96,8 @@ impl TrialFit {
         trials.iter().try_for_each(|trial| trial.check(SCATTER_DEG))?;
         prior.check_trials(trials)?;
         let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
-        let [n, sx, sy, sxx, sxy] = sums(&points);
+        let weight = weight_of(reading::rounding(trials), scatter);
+        let [n, sx, sy, sxx, sxy] = sums(&points).map(|sum| weight * sum);
         let matrix = inverse([pa + n, pb + sxx, pc + sx]);
         let right = [pa * constant + pc * slope + sy, pc * constant + pb * slope + sxy];
         let a = matrix[0] * right[0] + matrix[2] * right[1];
@@ -107,9 +108,8 @@ impl TrialFit {
         let residual: f64 = points.iter().map(|(x, y)| (y - a - b * x) * (y - a - b * x)).sum();
         let (da, db) = (a - constant, b - slope);
         let gave = pa * da * da + 2.0 * pc * da * db + pb * db * db;
-        let square = (worth * scatter * scatter + residual + gave) / f64::from(dof);
-        let scatter = sqrt(square).max(reading::rounding(trials));
-        let line = Line { constant: a, slope: b, matrix, scatter };
+        let square = (worth * scatter * scatter + weight * residual + gave) / f64::from(dof);
+        let line = Line { constant: a, slope: b, matrix, scatter: sqrt(square) };
         Ok(TrialFit { line, dof, trials: trials.to_vec(), prior: Some(prior) })
     }
 
@@ -146,8 +146,9 @@ impl TrialFit {
         reading::step(&self.trials).map(deg)
     }
 
-    /// Scatter of one bend, one standard deviation, and at least what the rounding of a reading makes, its step divided by the
-    /// root of 12; None for two trials without a prior, which lie on any line.
+    /// Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, the step
+    /// divided by the root of 12, and more by the root of how often each setting was repeated: a rounding repeats itself. None
+    /// for two trials without a prior, which lie on any line.
     #[must_use]
     pub fn scatter(&self) -> Option<Angle> {
         (self.dof > 0).then(|| deg(self.line.scatter))
@@ -155,8 +156,17 @@ impl TrialFit {
 
     /// The step that the angles were read to, where the scatter is what its rounding makes and the trials told no more.
     pub(crate) fn scatter_of_reading(&self) -> Option<Angle> {
-        let told = self.scatter()?;
+        let told = self.scatter().filter(|_| self.prior.is_none())?;
         self.reading().filter(|_| to_deg(told) <= reading::rounding(&self.trials))
+    }
+
+    /// What one more bend counts for, and the scatter, if bends at more settings are read as coarsely as those before.
+    pub(super) fn with_more(&self, settings: &[f64]) -> (f64, f64) {
+        let rounding = reading::rounding_with(&self.trials, settings);
+        match &self.prior {
+            None => (1.0, self.line.scatter.max(rounding)),
+            Some(prior) => (weight_of(rounding, to_deg(prior.scatter)), self.line.scatter),
+        }
     }
 
     /// Standard errors of the constant and of the proportional part.
@@ -187,7 +197,8 @@ impl TrialFit {
     }
 
     /// Interval of the right setting for a wanted angle at a chance (Fieller's); None for two trials without a prior, and
-    /// where the trials say so little that it has no end. As a setting, neither end is ever below the wanted angle.
+    /// where the trials say so little that it has no end, or that all of it would spring forward. As a setting, neither end is
+    /// ever below the wanted angle.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
@@ -195,7 +206,8 @@ impl TrialFit {
         let wanted = to_deg(bounds::ANGLE.angle(wanted)?);
         let factor = self.factor(chance)?;
         let interval = if self.dof > 0 { self.line.setting_interval(wanted, factor) } else { None };
-        Ok(interval.map(|ends| ends.map(|end| deg(end.max(wanted)))))
+        let bent = interval.filter(|[_, high]| *high > wanted);
+        Ok(bent.map(|ends| ends.map(|end| deg(end.max(wanted)))))
     }
 
     /// How far the next bend at a setting may land from what the line says, either way, at a chance.
@@ -275,6 +287,12 @@ impl TrialFit {
         let chance = bounds::CHANCE.ratio(ratio(chance))?.value;
         Ok(if self.dof > 0 { student_both_sides(chance, self.dof) } else { f64::NAN })
     }
+}
+
+/// What a trial counts for beside a belief. A reading is off by its rounding as well as by the scatter: by half the step, the
+/// most that it can be, since what is believed to less than a step is rounded to the same side each time.
+fn weight_of(rounding: f64, scatter: f64) -> f64 {
+    scatter * scatter / (scatter * scatter + 3.0 * rounding * rounding)
 }
 
 fn dof_of(points: usize) -> u32 {

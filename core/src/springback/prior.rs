@@ -1,7 +1,7 @@
 //! What is believed about springback before any trial.
 
 use super::fit::point;
-use super::{Trial, trial_text, unusable};
+use super::{Trial, reading, trial_text, unusable};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
@@ -69,11 +69,13 @@ impl Prior {
     /// Whether every trial is one that the belief expects.
     pub(super) fn check_trials(&self, trials: &[Trial]) -> Result<(), Error> {
         let (scatter, factor) = (to_deg(self.scatter), student_both_sides(BELIEVABLE, self.worth()));
+        // A reading is off by up to half its step.
+        let read = reading::step(trials).unwrap_or(0.0) / 2.0;
         let ([constant, slope], [a, b, ab]) = (self.center(), self.matrix());
         for trial in trials {
             let (x, y) = point(trial);
             let expected = constant + slope * x;
-            let width = factor * scatter * sqrt(1.0 + a + x * (2.0 * ab + x * b));
+            let width = factor * scatter * sqrt(1.0 + a + x * (2.0 * ab + x * b)) + read;
             if (y - expected).abs() > width {
                 let text = format!(
                     "{}, where the prior expects {} within {}",

@@ -43,6 +43,13 @@ pub(super) fn halves(count: &str) -> Option<u32> {
 /// Fewest threads over its own diameter that a number size has: 10-24 has 4.6, and specials a little less (ours).
 const FINE_ENOUGH: f64 = 4.0;
 
+/// Whether a whole number before a count is read as a number size.
+pub(super) fn is_number_size(whole: u32, per_two_inch: u32) -> bool {
+    let Some(size) = number_size(whole) else { return false };
+    !matches!(Series::of(size, per_two_inch), Series::Un | Series::Uns)
+        || f64::from(size) / 1e6 * f64::from(per_two_inch) / 2.0 >= FINE_ENOUGH
+}
+
 /// A whole number before a count or a series: 10-32 is a number size and 1-12 UN an inch, whichever the count can belong
 /// to. 5-16 may be 5 inches, or 5/16 with its slash lost.
 pub(super) fn whole_size(

@@ -1,6 +1,6 @@
 //! Designations as the standards write them.
 
-use super::{Family, Hand, Series, Size, Thread, pipe, unified};
+use super::{Family, Hand, Series, Size, Thread, inches, pipe, unified};
 use std::fmt;
 
 impl fmt::Display for Thread {
@@ -20,7 +20,7 @@ impl fmt::Display for Thread {
                 if left { f.write_str("-LH") } else { Ok(()) }
             }
             Size::Unified { diameter_uin, per_two_inch } => {
-                unified_size(f, diameter_uin)?;
+                unified_size(f, diameter_uin, per_two_inch)?;
                 f.write_str("-")?;
                 count(f, per_two_inch)?;
                 write!(f, " {}", Series::of(diameter_uin, per_two_inch).name())?;
@@ -51,9 +51,12 @@ impl fmt::Display for Thread {
 }
 
 /// A fraction of an inch, a number size, or, where it is neither, decimals.
-fn unified_size(f: &mut fmt::Formatter<'_>, diameter_uin: u32) -> fmt::Result {
+fn unified_size(f: &mut fmt::Formatter<'_>, diameter_uin: u32, per_two_inch: u32) -> fmt::Result {
     const IN_64TH: u32 = 15_625;
-    if diameter_uin.is_multiple_of(IN_64TH) {
+    // `1-80` is a number size, so an inch of so many threads has its decimals.
+    let is_taken = diameter_uin.is_multiple_of(1_000_000)
+        && inches::is_number_size(diameter_uin / 1_000_000, per_two_inch);
+    if diameter_uin.is_multiple_of(IN_64TH) && !is_taken {
         return fraction(f, diameter_uin / IN_64TH, 64);
     }
     match unified::number_of(diameter_uin) {

@@ -184,12 +184,12 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
 }
 
 /// Whether a pitch is one of the standard's, and no coarser than that a diameter like this is made with: a quarter of the
-/// smallest diameters, a sixth and then an eighth of larger ones (the coarse series of ISO 261, from memory, stays within).
+/// smallest diameters, a fifth and then a seventh of larger ones (the coarse series of ISO 261, from memory, stays within).
 fn is_usual_pitch(diameter_um: u32, pitch_um: u32) -> bool {
     let parts = match diameter_um {
         ..3_000 => 4,
-        3_000..16_000 => 6,
-        _ => 8,
+        3_000..16_000 => 5,
+        _ => 7,
     };
     TABLE_PITCHES.contains(&pitch_um) && pitch_um * parts <= diameter_um
 }
@@ -306,6 +306,9 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
     let (size, count) = size_and_count(numbers, is_named);
     let is_bare = words.trim().is_empty();
     if let (true, Some(count)) = (is_bare && numbers.contains(['x', 'X']), count.and_then(halves)) {
+        if size.contains('-') {
+            return wrong(Code::Unreadable, "the thread alone: the length of a screw is no part of it");
+        }
         // A coil of 3/16 in and so many feet is written just so.
         let count = f64::from(count) / 2.0;
         return wrong(Code::ThreadAmbiguous, format!("{size}-{count} with a dash, if it is a thread"));

@@ -105,11 +105,18 @@ fn one_thread_has_one_spelling() {
         ("mf10x1", "M10x1"),
         ("M20-2.5", "M20x2.5"),
         ("M3/0.5", "M3x0.5"),
+        ("M4-0.7", "M4x0.7"),
+        ("M3.5/0.6", "M3.5x0.6"),
+        ("M18 2.5", "M18x2.5"),
+        ("M36-4", "M36x4"),
         ("UNF 3/8-24", "3/8-24 UNF"),
         ("3/8-24 inch", "3/8-24 UNF"),
         ("3/8-24UNF-2ALH", "3/8-24 UNF-2A-LH"),
         ("1 1/2-11 1/2 NPT", "1 1/2-11.5 NPT"),
         ("4.75-24 UNS", "4 3/4-24 UNS"),
+        ("1\"-80 UNS", "1.0000-80 UNS"),
+        ("6\"-32 UNS", "6.0000-32 UNS"),
+        ("1-32 UN", "1-32 UN"),
     ] {
         let thread = Thread::read(typed).unwrap_or_else(|error| panic!("{typed}: {error}"));
         assert_eq!(thread.to_string(), printed, "{typed}");
@@ -177,6 +184,7 @@ fn what_names_no_thread_says_why() {
         ("1 in 20", Code::Unreadable),
         ("3/16x25", Code::ThreadAmbiguous),
         ("1/4 x 25", Code::ThreadAmbiguous),
+        ("1/4-20 x 10", Code::Unreadable),
         ("4.75-24", Code::ThreadAmbiguous),
         ("5-24", Code::ThreadAmbiguous),
         ("SW 11", Code::HexNotThread),
