@@ -266,7 +266,9 @@ impl pulp::WithSimd for Fill<'_, '_> {
                 (depth[1][i], weight[1][i]) = (bore.depth, bore.weight);
             }
             for (i, out) in out.iter_mut().enumerate().take(BLOCK) {
-                *out = per_mm(weight[0][i] * lost(depth[0][i]) - weight[1][i] * lost(depth[1][i]));
+                let left = weight[0][i] * lost(depth[0][i]) - weight[1][i] * lost(depth[1][i]);
+                // One NaN for all reasons: its sign is the processor's.
+                *out = per_mm(if left.is_nan() { f64::NAN } else { left });
             }
         }
     }
