@@ -7,6 +7,7 @@ pub mod accept_flare;
 pub mod answer;
 pub mod case;
 pub mod compare;
+pub mod draw;
 pub mod filled;
 pub mod flat;
 pub mod random;

@@ -4,28 +4,12 @@
 mod common;
 
 use common::Outcome;
+use common::draw::normal;
 use linewright::tape::{Laid, TapeLength};
 use linewright::units::{mm, ratio, to_mm};
 
 /// Draws of each setting; the standard error of a share is then below 0.0007.
 const DRAWS: u64 = 200_000;
-
-/// A uniform number in (0, 1), from a counter: mixing by multiplication and shifts (splitmix64).
-fn uniform(counter: u64) -> f64 {
-    let mut z = counter.wrapping_add(1).wrapping_mul(0x9E37_79B9_7F4A_7C15);
-    z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-    z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-    z ^= z >> 31;
-    #[expect(clippy::cast_precision_loss, reason = "53 bits are exact")]
-    let share = (z >> 11) as f64;
-    (share + 0.5) / 9_007_199_254_740_992.0
-}
-
-/// A standard normal number, by Box and Muller's method.
-fn normal(counter: u64) -> f64 {
-    let (a, b) = (uniform(2 * counter), uniform(2 * counter + 1));
-    (-2.0 * a.ln()).sqrt() * (std::f64::consts::TAU * b).cos()
-}
 
 #[test]
 fn it_is_long_enough_as_often_as_it_says() -> Outcome<()> {

@@ -5,6 +5,7 @@
 mod common;
 
 use common::Outcome;
+use common::draw::uniform;
 use common::random::config;
 use linewright::thread::{
     CATALOGUE, CatalogueRow, DiameterLimits, Measure, Measured, ThreadSide, identify, separate,
@@ -103,17 +104,6 @@ proptest! {
             prop_assert!(Thread::read(&thread.to_string()) == Ok(thread), "{}", text);
         }
     }
-}
-
-/// A uniform number in [0, 1), from a counter: mixing by multiplication and shifts (splitmix64).
-fn uniform(counter: u64) -> f64 {
-    let mut z = counter.wrapping_add(1).wrapping_mul(0x9E37_79B9_7F4A_7C15);
-    z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-    z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-    z ^= z >> 31;
-    #[expect(clippy::cast_precision_loss, reason = "53 bits are exact")]
-    let share = (z >> 11) as f64;
-    share / 9_007_199_254_740_992.0
 }
 
 /// The threads of the catalogue that a side has.
