@@ -915,9 +915,10 @@ lw_status lw_bend_factor_after_bending(lw_length od,
 /**
  * Wall at a place of a bend by the form of ASME B31.3 paragraph 304.2.1, with the caller's divided strength and the
  * caller's Y; without any allowance, and without what lw_ideal_cylinder_excludes lists. "side" is the straight. With Y = 0.4 it
- * is Boardman's formula, for walls up to a sixth of the diameter.
+ * is Boardman's formula. It is for walls up to a sixth of the diameter.
  *
- * Errors: as lw_ideal_cylinder_pressure, LW_OUT_OF_RANGE also for a pressure that wants a wall of half the diameter or more.
+ * Errors: as lw_ideal_cylinder_pressure, LW_OUT_OF_RANGE also for a pressure that wants a wall of more than a sixth of the
+ * diameter.
  */
 lw_status lw_bend_ideal_wall(lw_length od,
                              lw_length radius,
@@ -3163,8 +3164,8 @@ lw_status lw_trial_fit_reading(const lw_trial_fit *fit,
                                lw_angle *reading);
 
 /**
- * Scatter of one bend, one standard deviation, and at least what the rounding of a reading makes: its step divided by the
- * root of 12.
+ * Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, its step
+ * divided by the root of 12, and more by the root of how often each setting was repeated: a rounding repeats itself.
  *
  * Errors: LW_NOT_KNOWN for two trials without a prior, which lie on any line.
  */
@@ -3199,7 +3200,10 @@ lw_status lw_trial_fit_proportional_interval(const lw_trial_fit *fit,
 /**
  * Interval of the right setting for a wanted angle at a chance (Fieller's).
  *
- * Errors: LW_NOT_KNOWN for two trials without a prior, and where the trials say so little that it has no end;
+ * Neither end is ever below the wanted angle.
+ *
+ * Errors: LW_NOT_KNOWN for two trials without a prior, and where the trials say so little that it has no end, or that all of it
+ * would spring forward;
  * LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
  */
 lw_status lw_trial_fit_setting_interval(const lw_trial_fit *fit,

@@ -70,9 +70,9 @@ def test_the_printed_form_of_the_bend_wall() -> None:
     asked = lw.Strength("120 MPa", factor=1, source="made up for this test")
     for place, factor in [("intrados", 11 / 10), ("extrados", 13 / 14), ("side", 1.0)]:
         assert bend.shell(place) == pytest.approx(factor, rel=1e-12)
-        # From 120 / I / (1 - 0.4) on, the wall would be half the diameter.
+        # From 120 / I / (3 - 0.4) on, the wall would be more than a sixth of the diameter.
         with pytest.raises(lw.InputError) as refused:
-            bend.ideal_wall(place, pressure=lw.mpa(1.0001 * 200 / factor), strength=asked, y=0.4)
+            bend.ideal_wall(place, pressure=lw.mpa(1.0001 * 120 / 2.6 / factor), strength=asked, y=0.4)
         assert (code(refused), refused.value.part) == ("OUT_OF_RANGE", "field pressure")
         wall = bend.ideal_wall(place, pressure="10 MPa", strength=asked, y=0.4)
         assert wall.mm == pytest.approx(10 * 50 / 2 / (120 / factor + 4), rel=1e-12)

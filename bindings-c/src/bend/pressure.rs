@@ -262,9 +262,10 @@ pub unsafe extern "C" fn lw_bend_factor_after_bending(
 
 /// Wall at a place of a bend by the form of ASME B31.3 paragraph 304.2.1, with the caller's divided strength and the
 /// caller's Y; without any allowance, and without what lw_ideal_cylinder_excludes lists. "side" is the straight. With Y = 0.4 it
-/// is Boardman's formula, for walls up to a sixth of the diameter.
+/// is Boardman's formula. It is for walls up to a sixth of the diameter.
 ///
-/// Errors: as lw_ideal_cylinder_pressure, LW_OUT_OF_RANGE also for a pressure that wants a wall of half the diameter or more.
+/// Errors: as lw_ideal_cylinder_pressure, LW_OUT_OF_RANGE also for a pressure that wants a wall of more than a sixth of the
+/// diameter.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_bend_ideal_wall(
     od: lw_length,

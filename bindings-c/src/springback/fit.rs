@@ -127,8 +127,8 @@ pub extern "C" fn lw_trial_fit_reading(
     call(|| put(reading, "reading", known(given(fit, "fit")?.0.reading(), "reading")?.into()))
 }
 
-/// Scatter of one bend, one standard deviation, and at least what the rounding of a reading makes: its step divided by the
-/// root of 12.
+/// Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, its step
+/// divided by the root of 12, and more by the root of how often each setting was repeated: a rounding repeats itself.
 ///
 /// Errors: LW_NOT_KNOWN for two trials without a prior, which lie on any line.
 #[unsafe(no_mangle)]
@@ -196,7 +196,10 @@ pub extern "C" fn lw_trial_fit_proportional_interval(
 
 /// Interval of the right setting for a wanted angle at a chance (Fieller's).
 ///
-/// Errors: LW_NOT_KNOWN for two trials without a prior, and where the trials say so little that it has no end;
+/// Neither end is ever below the wanted angle.
+///
+/// Errors: LW_NOT_KNOWN for two trials without a prior, and where the trials say so little that it has no end, or that all of it
+/// would spring forward;
 /// LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_trial_fit_setting_interval(

@@ -334,11 +334,11 @@ impl BendFactors {
 
     /// Wall at a place by t = P D / (2 (S / I + P Y)), the form of ASME B31.3 paragraph 304.2.1, with the caller's divided
     /// strength and the caller's `y`. An ideal cylinder: without flares, joints, corrosion, dents, wear, temperature and
-    /// fatigue, and without any allowance, which is to be added. With 0.4 it is Boardman's formula, for walls up to a sixth of
-    /// the diameter.
+    /// fatigue, and without any allowance, which is to be added. With 0.4 it is Boardman's formula. It is for walls up to a
+    /// sixth of the diameter.
     ///
-    /// Raises `UnknownNameError`, `InputError` (OUT_OF_RANGE, also for a pressure that wants a wall of half the diameter or
-    /// more), `QuantityError` for a bare pressure.
+    /// Raises `UnknownNameError`, `InputError` (OUT_OF_RANGE, also for a pressure that wants a wall of more than a sixth of the
+    /// diameter), `QuantityError` for a bare pressure.
     ///
     /// >>> import linewright as lw
     /// >>> bend = lw.BendFactors("4.75 mm", radius="14.25 mm")

@@ -188,8 +188,9 @@ impl TrialFit {
         self.0.reading().map(Angle)
     }
 
-    /// Scatter of one bend, one standard deviation, and at least what the rounding of a reading makes, its step divided by the
-    /// root of 12; None for two trials without a prior, which lie on any line.
+    /// Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, its
+    /// step divided by the root of 12, and more by the root of how often each setting was repeated: a rounding repeats itself.
+    /// None for two trials without a prior, which lie on any line.
     #[getter]
     fn scatter(&self) -> Option<Angle> {
         self.0.scatter().map(Angle)
@@ -232,7 +233,8 @@ impl TrialFit {
     }
 
     /// Interval of the right setting for a wanted angle at a chance (Fieller's); None for two trials without a prior, and
-    /// where the trials say so little that it has no end.
+    /// where the trials say so little that it has no end, or that all of it would spring forward. Neither end is ever below the
+    /// wanted angle.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError` for a bare angle.
     ///

@@ -1,6 +1,6 @@
 //! What a bend and an oval section do to the stress under pressure.
 
-use super::Strength;
+use super::{BOARDMAN, ROUNDING, Strength};
 use crate::bend::wall::{BentWall, Place, Thinning, at_most};
 use crate::bounds;
 use crate::code::Code;
@@ -76,11 +76,10 @@ impl BendFactors {
     /// caller's divided strength and the caller's Y (codes give 0.4 for such steel). [`Place::Side`] is the straight. What
     /// [`EXCLUDES`](super::EXCLUDES) lists is missing, and so is any allowance: add it.
     ///
-    /// With Y = 0.4 it is Boardman's formula, which is for walls up to a sixth of the diameter; codes give another Y beyond.
+    /// With Y = 0.4 it is Boardman's formula. It is for walls up to a sixth of the diameter, and is refused beyond.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also for a pressure that wants a wall of half the diameter or more: by this formula
-    /// no tube can hold it.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also for a pressure that wants a wall of more than a sixth of the diameter.
     ///
     /// ```
     /// use linewright::bend::pressure::{BendFactors, Strength};
@@ -106,16 +105,15 @@ impl BendFactors {
         let y = bounds::WALL_COEFFICIENT.ratio(y)?.value;
         let strength = strength.divided_mpa() / self.shell(place).value;
         let carried = strength + pressure * y;
-        // A wall of P D / (2 carried) leaves a bore while the pressure is below what is carried.
-        if pressure >= carried {
-            let need = format!(
-                "less than {:.4} MPa: from there on the wall would be half the diameter or more",
-                strength / (1.0 - y)
-            );
+        // A wall of P D / (2 carried) as a share of the diameter.
+        if pressure > 2.0 * BOARDMAN * (1.0 + ROUNDING) * carried {
+            let most = strength / (0.5 / BOARDMAN - y);
+            let need =
+                format!("at most {most:.4} MPa: beyond, the wall would be more than a sixth of the diameter");
             return Err(Problem::new(Code::OutOfRange, Part::Field("pressure".to_owned()))
                 .got(Value::Pressure(given))
                 .need(Value::text(need))
-                .why("by this formula no tube of this strength holds the pressure")
+                .why("the formula is for walls up to a sixth of the diameter")
                 .fix("a lower pressure, a higher strength or a smaller factor")
                 .into());
         }
