@@ -64,12 +64,11 @@ pub(super) fn whole_size(
         (None, Some(series)) => series.per_two_inch(size).is_some(),
         (None, None) => false,
     };
-    let is_number = !is_inch && number.is_some_and(has);
-    let is_number = is_number
-        || !is_inch
-            && number
-                .zip(per_two_inch)
-                .is_some_and(|(size, count)| f64::from(size) / 1e6 * f64::from(count) / 2.0 >= FINE_ENOUGH);
+    let is_number = !is_inch
+        && match per_two_inch {
+            Some(count) => is_number_size(whole, count),
+            None => number.is_some_and(has),
+        };
     let is_named = series.is_some() || is_inch;
     let lost =
         |count: u32| !whole.is_multiple_of(2) && [16, 32, 64, 128].contains(&count) && 2 * whole < count;
