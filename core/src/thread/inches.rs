@@ -7,15 +7,28 @@ use crate::code::Code;
 /// A 64th of an inch in millionths.
 const IN_64TH: u32 = 15_625;
 
+/// Largest diameter of a screw that is read, and largest nominal size of a pipe, in inches.
+pub(super) const LARGEST_SCREW: u32 = 6;
+const LARGEST_PIPE: u32 = 12;
+
 /// A number of inches in parts: `3/8`, `1 1/4`, `1`. None where it is not one, or not in such parts.
 pub(super) fn parts_of_inch(text: &str, base: u32) -> Option<u32> {
+    parts_up_to(text, base, LARGEST_SCREW)
+}
+
+/// The nominal size of a pipe in 16ths of an inch.
+pub(super) fn pipe_parts(text: &str) -> Option<u32> {
+    parts_up_to(text, 16, LARGEST_PIPE)
+}
+
+fn parts_up_to(text: &str, base: u32, largest: u32) -> Option<u32> {
     let text = text.trim();
     let (whole, part) = match text.rsplit_once([' ', '-']) {
         Some((whole, part)) if part.contains('/') => (whole.trim(), part),
         _ if text.contains('/') => ("0", text),
         _ => (text, "0/1"),
     };
-    let whole: u32 = whole.parse().ok().filter(|w| *w <= 6)?;
+    let whole: u32 = whole.parse().ok().filter(|w| *w <= largest)?;
     let (top, bottom) = part.split_once('/')?;
     let (top, bottom): (u32, u32) = (top.trim().parse().ok()?, bottom.trim().parse().ok()?);
     let fits = bottom > 0 && bottom <= base && base.is_multiple_of(bottom) && (top < bottom);
@@ -58,7 +71,8 @@ pub(super) fn whole_size(
     series: Option<Series>,
     is_inch: bool,
 ) -> Result<Option<u32>, Wrong> {
-    let (number, inches) = (number_size(whole), (1..=6).contains(&whole).then(|| whole * 1_000_000));
+    let (number, inches) =
+        (number_size(whole), (1..=LARGEST_SCREW).contains(&whole).then(|| whole * 1_000_000));
     let has = |size: u32| match (per_two_inch, series) {
         (Some(count), _) => !matches!(Series::of(size, count), Series::Un | Series::Uns),
         (None, Some(series)) => series.per_two_inch(size).is_some(),
@@ -121,7 +135,8 @@ fn decimal_size(whole: &str, decimals: &str) -> Option<u32> {
     if !(1..=6).contains(&decimals.len()) || !is_digits(whole) || !is_digits(decimals) {
         return None;
     }
-    let whole: u32 = if whole.is_empty() { 0 } else { whole.parse().ok().filter(|whole| *whole <= 6)? };
+    let whole: u32 =
+        if whole.is_empty() { 0 } else { whole.parse().ok().filter(|whole| *whole <= LARGEST_SCREW)? };
     let unit = 10_u32.pow(6 - u32::try_from(decimals.len()).ok()?);
     let exact = whole * 1_000_000 + decimals.parse::<u32>().ok()? * unit;
     let is_fine = decimals.len() >= 3;

@@ -8,7 +8,7 @@ use crate::units::{Length, inch, mm};
 
 impl Thread {
     /// How far a taper thread goes in by hand, from its tip to the plane where the two have the same size: the nominal gauge
-    /// length of R and Rc (ISO 7-1, from memory), L1 of NPT (ASME B1.20.1). None for a thread without taper, and for Rp.
+    /// length of R and Rc (ISO 7-1), L1 of NPT (ASME B1.20.1). None for a thread without taper, and for Rp.
     ///
     /// ```
     /// use linewright::{Thread, units::to_inch};
@@ -44,18 +44,16 @@ impl Thread {
 
 /// A row of the Whitworth pipe sizes: nominal size in 16ths of an inch, twice the threads per inch, basic major, pitch
 /// and minor diameter in mm (ISO 228-1; ISO 7-1 has the same at its gauge plane), tolerances of ISO 228-1 in mm, and
-/// the gauge length and the tolerances of ISO 7-1 in mm.
+/// lengths of ISO 7-1 in mm.
 struct Whitworth {
     sixteenths: u32,
     per_two_inch: u32,
     basic_mm: [f64; 3],
     /// Pitch diameter, inside, and outside class A; class B has twice that. Minor inside. Major outside.
     tolerances_mm: [f64; 3],
-    /// ISO 7-1 (from memory): nominal gauge length, its tolerance outside (one turn), and the least useful thread with a
-    /// nominal gauge length. None for a size that only ISO 228-1 has.
+    /// ISO 7-1: nominal gauge length, its tolerance outside, and the least useful thread with a nominal gauge length. None
+    /// for a size that only ISO 228-1 has.
     sealing_mm: Option<[f64; 3]>,
-    /// How the ISO 228-1 numbers were checked.
-    checked: Checked,
 }
 
 const fn whitworth(
@@ -64,35 +62,45 @@ const fn whitworth(
     basic_mm: [f64; 3],
     tolerances_mm: [f64; 3],
     sealing_mm: Option<[f64; 3]>,
-    checked: Checked,
 ) -> Whitworth {
-    Whitworth { sixteenths, per_two_inch, basic_mm, tolerances_mm, sealing_mm, checked }
+    Whitworth { sixteenths, per_two_inch, basic_mm, tolerances_mm, sealing_mm }
 }
 
-/// Tolerances of ISO 228-1 in mm, by threads per inch: 28, 19, 14 and 11.
+/// Tolerances of ISO 228-1 in mm, by threads per inch: 28, 19, 14 and 11, the last up to 2 in and above.
 const TOLERANCES_28: [f64; 3] = [0.107, 0.282, 0.214];
 const TOLERANCES_19: [f64; 3] = [0.125, 0.445, 0.250];
 const TOLERANCES_14: [f64; 3] = [0.142, 0.541, 0.284];
 const TOLERANCES_11: [f64; 3] = [0.180, 0.640, 0.360];
+const TOLERANCES_WIDE: [f64; 3] = [0.217, 0.640, 0.434];
 
-/// Up to 1/2 seen in two open-source transcriptions of ISO 228-1:1994. Of the larger ones the major diameters up to 1 1/4
-/// were seen in a public chart, and the pitch and minor diameters follow from them by the height 0.640327 P; the rest is
-/// from memory.
-static WHITWORTH: [Whitworth; 14] = [
-    whitworth(1, 56, [7.723, 7.142, 6.561], TOLERANCES_28, Some([4.0, 0.9, 6.5]), Checked::Seen),
-    whitworth(2, 56, [9.728, 9.147, 8.566], TOLERANCES_28, Some([4.0, 0.9, 6.5]), Checked::Seen),
-    whitworth(4, 38, [13.157, 12.301, 11.445], TOLERANCES_19, Some([6.0, 1.3, 9.7]), Checked::Seen),
-    whitworth(6, 38, [16.662, 15.806, 14.950], TOLERANCES_19, Some([6.4, 1.3, 10.1]), Checked::Seen),
-    whitworth(8, 28, [20.955, 19.793, 18.631], TOLERANCES_14, Some([8.2, 1.8, 13.2]), Checked::Seen),
-    whitworth(10, 28, [22.911, 21.749, 20.587], TOLERANCES_14, None, Checked::Memory),
-    whitworth(12, 28, [26.441, 25.279, 24.117], TOLERANCES_14, Some([9.5, 1.8, 14.5]), Checked::Memory),
-    whitworth(14, 28, [30.201, 29.039, 27.877], TOLERANCES_14, None, Checked::Memory),
-    whitworth(16, 22, [33.249, 31.770, 30.291], TOLERANCES_11, Some([10.4, 2.3, 16.8]), Checked::Memory),
-    whitworth(18, 22, [37.897, 36.418, 34.939], TOLERANCES_11, None, Checked::Memory),
-    whitworth(20, 22, [41.910, 40.431, 38.952], TOLERANCES_11, Some([12.7, 2.3, 19.1]), Checked::Memory),
-    whitworth(24, 22, [47.803, 46.324, 44.845], TOLERANCES_11, Some([12.7, 2.3, 19.1]), Checked::Memory),
-    whitworth(28, 22, [53.746, 52.267, 50.788], TOLERANCES_11, None, Checked::Memory),
-    whitworth(32, 22, [59.614, 58.135, 56.656], TOLERANCES_11, Some([15.9, 2.3, 23.4]), Checked::Memory),
+/// Diameters and tolerances of ISO 228-1:1994, every size of it, as in two open-source transcriptions. The gauge lengths of
+/// ISO 7-1 were seen in a public table (4 in is rounded to 25.5 there; here it is 25.4, from memory); their tolerances and
+/// the useful lengths are from memory.
+static WHITWORTH: [Whitworth; 24] = [
+    whitworth(1, 56, [7.723, 7.142, 6.561], TOLERANCES_28, Some([4.0, 0.9, 6.5])),
+    whitworth(2, 56, [9.728, 9.147, 8.566], TOLERANCES_28, Some([4.0, 0.9, 6.5])),
+    whitworth(4, 38, [13.157, 12.301, 11.445], TOLERANCES_19, Some([6.0, 1.3, 9.7])),
+    whitworth(6, 38, [16.662, 15.806, 14.950], TOLERANCES_19, Some([6.4, 1.3, 10.1])),
+    whitworth(8, 28, [20.955, 19.793, 18.631], TOLERANCES_14, Some([8.2, 1.8, 13.2])),
+    whitworth(10, 28, [22.911, 21.749, 20.587], TOLERANCES_14, None),
+    whitworth(12, 28, [26.441, 25.279, 24.117], TOLERANCES_14, Some([9.5, 1.8, 14.5])),
+    whitworth(14, 28, [30.201, 29.039, 27.877], TOLERANCES_14, None),
+    whitworth(16, 22, [33.249, 31.770, 30.291], TOLERANCES_11, Some([10.4, 2.3, 16.8])),
+    whitworth(18, 22, [37.897, 36.418, 34.939], TOLERANCES_11, None),
+    whitworth(20, 22, [41.910, 40.431, 38.952], TOLERANCES_11, Some([12.7, 2.3, 19.1])),
+    whitworth(24, 22, [47.803, 46.324, 44.845], TOLERANCES_11, Some([12.7, 2.3, 19.1])),
+    whitworth(28, 22, [53.746, 52.267, 50.788], TOLERANCES_11, None),
+    whitworth(32, 22, [59.614, 58.135, 56.656], TOLERANCES_11, Some([15.9, 2.3, 23.4])),
+    whitworth(36, 22, [65.710, 64.231, 62.752], TOLERANCES_WIDE, None),
+    whitworth(40, 22, [75.184, 73.705, 72.226], TOLERANCES_WIDE, Some([17.5, 3.5, 26.7])),
+    whitworth(44, 22, [81.534, 80.055, 78.576], TOLERANCES_WIDE, None),
+    whitworth(48, 22, [87.884, 86.405, 84.926], TOLERANCES_WIDE, Some([20.6, 3.5, 29.8])),
+    whitworth(56, 22, [100.330, 98.851, 97.372], TOLERANCES_WIDE, None),
+    whitworth(64, 22, [113.030, 111.551, 110.072], TOLERANCES_WIDE, Some([25.4, 3.5, 35.8])),
+    whitworth(72, 22, [125.730, 124.251, 122.772], TOLERANCES_WIDE, None),
+    whitworth(80, 22, [138.430, 136.951, 135.472], TOLERANCES_WIDE, Some([28.6, 3.5, 40.1])),
+    whitworth(88, 22, [151.130, 149.651, 148.172], TOLERANCES_WIDE, None),
+    whitworth(96, 22, [163.830, 162.351, 160.872], TOLERANCES_WIDE, Some([28.6, 3.5, 40.1])),
 ];
 
 /// A row of NPT: nominal size in 16ths of an inch, twice the threads per inch, outside diameter of the pipe and hand-tight
@@ -104,9 +112,9 @@ struct Npt {
     hand_tight_in: f64,
 }
 
-/// L1 from 1/8 to 2 seen in a chart (1/8 to 3/8 in another too), with three places: the fourth of 1/8 and 1/4, and the row
-/// of 1/16, are from memory. The chart's 0.402 for 1 1/2 is a slip: its E1 there is that of 0.420.
-static NPT: [Npt; 10] = [
+/// ASME B1.20.1, Table 2: from 1/8 on in a public copy of its page, and up to 8 in two charts besides. The row of 1/16 is
+/// from memory. Sizes above 12, which go by the outside diameter of the pipe, are left out.
+static NPT: [Npt; 19] = [
     npt(1, 54, 0.3125, 0.160),
     npt(2, 54, 0.405, 0.1615),
     npt(4, 36, 0.540, 0.2278),
@@ -117,6 +125,15 @@ static NPT: [Npt; 10] = [
     npt(20, 23, 1.660, 0.420),
     npt(24, 23, 1.900, 0.420),
     npt(32, 23, 2.375, 0.436),
+    npt(40, 16, 2.875, 0.682),
+    npt(48, 16, 3.500, 0.766),
+    npt(56, 16, 4.000, 0.821),
+    npt(64, 16, 4.500, 0.844),
+    npt(80, 16, 5.563, 0.937),
+    npt(96, 16, 6.625, 0.958),
+    npt(128, 16, 8.625, 1.063),
+    npt(160, 16, 10.750, 1.210),
+    npt(192, 16, 12.750, 1.360),
 ];
 
 const fn npt(sixteenths: u32, per_two_inch: u32, diameter_in: f64, hand_tight_in: f64) -> Npt {
@@ -183,7 +200,7 @@ fn parallel(row: &Whitworth, class: Option<Class>, side: ThreadSide) -> Raw {
                 pitch: [d2 - pitch, d2],
                 minor: [f64::NAN, d1],
                 rounded_root: f64::NAN,
-                checked: row.checked,
+                checked: Checked::Seen,
             }
         }
         ThreadSide::Internal => Raw {
@@ -191,7 +208,7 @@ fn parallel(row: &Whitworth, class: Option<Class>, side: ThreadSide) -> Raw {
             pitch: [d2, d2 + pitch],
             minor: [d1, d1 + minor],
             rounded_root: f64::NAN,
-            checked: row.checked,
+            checked: Checked::Seen,
         },
     }
 }
@@ -210,13 +227,16 @@ fn taper_outside(row: &Whitworth) -> Option<Raw> {
     })
 }
 
-/// Turns that the gauge plane of Rp and Rc may lie away from the mouth, either way (ISO 7-1, from memory). Over the taper
-/// that is the tolerance of the diameters: 0.071, 0.104, 0.142 and 0.180 mm for 28, 19, 14 and 11 threads per inch.
-const INSIDE_TURNS: f64 = 1.25;
+/// Turns that the gauge plane of Rp and Rc may lie away from the mouth, either way, up to 2 in and above (ISO 7-1, from
+/// memory). Over the taper that is the tolerance of the diameters: 0.071, 0.104, 0.142 and 0.180 mm for 28, 19, 14 and 11
+/// threads per inch, and 0.216 mm above 2 in.
+const INSIDE_TURNS: [f64; 2] = [1.25, 1.5];
+const TWO_INCHES: u32 = 32;
 
 /// Rp and Rc: basic at the mouth, more or less.
 fn at_gauge_plane(row: &Whitworth) -> Raw {
-    let tolerance = INSIDE_TURNS * 2.0 * MM_PER_INCH / f64::from(row.per_two_inch) * TAPER;
+    let turns = INSIDE_TURNS[usize::from(row.sixteenths > TWO_INCHES)];
+    let tolerance = turns * 2.0 * MM_PER_INCH / f64::from(row.per_two_inch) * TAPER;
     let span = |basic: f64| [basic - tolerance, basic + tolerance];
     let [d, d2, d1] = row.basic_mm;
     Raw { major: span(d), pitch: span(d2), minor: span(d1), rounded_root: f64::NAN, checked: Checked::Memory }

@@ -2,7 +2,7 @@
 
 use super::class::{Class, METRIC_CLASSES};
 use super::engagement::EngagementGroup;
-use super::inches::{halves, parts_of_inch, unified_size, whole_size};
+use super::inches::{LARGEST_SCREW, halves, parts_of_inch, pipe_parts, unified_size, whole_size};
 use super::metric::TABLE_PITCHES;
 use super::unified::Series;
 use super::{Family, Size, Thread, pipe, spelling};
@@ -250,10 +250,10 @@ fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong> {
         Some((size, count)) if is_count(count) => (size.trim(), Some(count.trim())),
         _ => (size, None),
     };
-    let Some(row) = parts_of_inch(size, 16).and_then(|parts| pipe::row(family, parts)) else {
+    let Some(row) = pipe_parts(size).and_then(|parts| pipe::row(family, parts)) else {
         return wrong(
             Code::Unreadable,
-            "a pipe size from 1/16 to 2 that its standard has, such as G1/8 or 1/8-27 NPT",
+            "a pipe size that its standard has, from 1/16 to 6 (NPT to 12), such as G1/8 or 1/8-27 NPT",
         );
     };
     if let Some(count) = per_inch {
@@ -318,6 +318,10 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
         Some(halves) => halves,
         None => None,
     };
+    let is_plain = series.is_none() && class.is_none();
+    if let (true, Some(parts), Some(count)) = (is_plain, pipe_parts(size), per_two_inch) {
+        pipe_or_screw(parts, count)?;
+    }
     let found = match size.parse::<u32>() {
         Ok(whole) => whole_size(whole, per_two_inch, series, is_inch)?,
         Err(_) => unified_size(size),
@@ -333,15 +337,6 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
         (None, None) => return Ok(None),
     };
     let actual = Series::of(diameter_uin, per_two_inch);
-    let families = pipe_families(diameter_uin, per_two_inch);
-    if series.is_none() && class.is_none() && !families.is_empty() {
-        let need = format!(
-            "the family of this pipe size, {}, or {} after it for the small screw",
-            families.join(", "),
-            actual.name()
-        );
-        return wrong(Code::ThreadAmbiguous, need);
-    }
     if f64::from(per_two_inch) / 2.0 * f64::from(diameter_uin) / 1e6 < 2.0 {
         return Ok(None);
     }
@@ -378,16 +373,22 @@ fn is_count(text: &str) -> bool {
     !text.contains('/') || halves(text.trim()).is_some()
 }
 
-/// The families of pipe threads, far larger than their names, that have this size and count.
-fn pipe_families(diameter_uin: u32, per_two_inch: u32) -> Vec<&'static str> {
+/// A bare size and count that a pipe thread, larger than its name, has too.
+fn pipe_or_screw(sixteenths: u32, per_two_inch: u32) -> Result<(), Wrong> {
     const IN_16TH: u32 = 62_500;
     let has = |family: &Family| {
-        pipe::row(*family, diameter_uin / IN_16TH)
-            .is_some_and(|row| pipe::per_two_inch(*family, row) == per_two_inch)
+        pipe::row(*family, sixteenths).is_some_and(|row| pipe::per_two_inch(*family, row) == per_two_inch)
     };
     let all = [Family::G, Family::R, Family::Rp, Family::Rc, Family::Npt];
-    let found = all.into_iter().filter(|family| diameter_uin.is_multiple_of(IN_16TH) && has(family));
-    found.map(Family::name).collect()
+    let families: Vec<_> = all.into_iter().filter(has).map(Family::name).collect();
+    if families.is_empty() {
+        return Ok(());
+    }
+    let families = families.join(", ");
+    let series = Series::of(sixteenths * IN_16TH, per_two_inch).name();
+    let screw = format!(", or {series} after it for the screw of that diameter");
+    let screw = if sixteenths <= 16 * LARGEST_SCREW { screw } else { String::new() };
+    wrong(Code::ThreadAmbiguous, format!("the family of this pipe size, {families}{screw}"))
 }
 
 /// `UNF-2A`, `uns`, `2B`, `tpi`, nothing.

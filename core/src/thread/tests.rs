@@ -56,6 +56,10 @@ fn one_thread_has_one_spelling() {
         ("G 5/8 B", "G5/8 B"),
         ("G1 3/4", "G1 3/4"),
         ("R 1 1/2", "R 1 1/2"),
+        ("G 5-1/2", "G5 1/2"),
+        ("Rp 6\"", "Rp 6"),
+        ("2 1/2 NPT", "2 1/2-8 NPT"),
+        ("NPT 12", "12-8 NPT"),
         ("1.250-12", "1 1/4-12 UNF"),
         ("1.0-8", "1-8 UNC"),
         (".5-20 UNF", "1/2-20 UNF"),
@@ -267,10 +271,12 @@ fn a_pipe_size_is_told_from_a_screw_by_what_the_message_says() {
         ("1/8-28", &["G", "R", "Rp", "Rc"], "UNS"),
         ("1/8-27", &["NPT"], "UNS"),
         ("1/2-14", &["G", "R", "Rp", "Rc", "NPT"], "UNS"),
+        ("2 1/2-8", &["NPT"], "UN"),
+        ("6-11", &["G", "R", "Rp", "Rc"], "UNS"),
     ] {
         let error = Thread::read(typed).unwrap_err();
         let need = format!(
-            "the family of this pipe size, {}, or {series} after it for the small screw",
+            "the family of this pipe size, {}, or {series} after it for the screw of that diameter",
             families.join(", ")
         );
         assert_eq!((error.code(), error.need().to_string()), (Code::ThreadAmbiguous, need), "{typed}");
