@@ -137,10 +137,12 @@ enum lw_code {
     LW_RADIUS_ESTIMATED = 323,
     /** the settings rest on trial bends of another tube than this line's */
     LW_CALIBRATION_OTHER_TUBE = 324,
-    /** the wall is thicker than any that public figures of this flare on this tube are for */
+    /** the wall is thicker than any that public figures of this flare on this tube are for, so whether the nut's bore holds it is not known either */
     LW_FLARE_WALL_UNSEEN = 325,
     /** the nut's bore lets the flare through, or leaves no wall under its own thread */
     LW_NUT_BORE_LARGE = 326,
+    /** no public figure of this flare's diameter was seen for this tube, so whether the nut's bore holds it is not known */
+    LW_FLARE_SIZE_UNSEEN = 327,
     /** the seat of a port is not known, so the flare form is not settled */
     LW_SEAT_UNKNOWN = 401,
     /** the flare does not belong to the seat */

@@ -145,6 +145,7 @@ pub enum Code {
     CalibrationOtherTube = 324,
     FlareWallUnseen = 325,
     NutBoreLarge = 326,
+    FlareSizeUnseen = 327,
     SeatUnknown = 401,
     FlareSeatMismatch = 402,
     Single45Refused = 403,

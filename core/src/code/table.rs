@@ -315,8 +315,8 @@ pub static TABLE: &[CodeRow] = &[
         Code::FlareWallUnseen,
         "FLARE_WALL_UNSEEN",
         Caution,
-        "the wall is thicker than any that public figures of this flare on this tube are for",
-        "a flare on a piece of this tube, looked at and measured",
+        "the wall is thicker than any that public figures of this flare on this tube are for, so whether the nut's bore holds it is not known either",
+        "a flare on a piece of this tube, looked at and measured: the bore holds what is wider than it",
     ),
     stop(
         Code::NutBoreLarge,
@@ -325,6 +325,13 @@ pub static TABLE: &[CodeRow] = &[
         Locks::Line,
         "the nut's bore lets the flare through, or leaves no wall under its own thread",
         "the right nut, or a corrected measurement",
+    ),
+    tell(
+        Code::FlareSizeUnseen,
+        "FLARE_SIZE_UNSEEN",
+        Caution,
+        "no public figure of this flare's diameter was seen for this tube, so whether the nut's bore holds it is not known",
+        "a finished flare of this tube, measured: the bore holds what is wider than it",
     ),
     stop(
         Code::SeatUnknown,

@@ -53,6 +53,7 @@ const PROMISED: &[(u16, &str, Level, Lift)] = &[
     (324, "CALIBRATION_OTHER_TUBE", Level::Caution, Lift::Fact),
     (325, "FLARE_WALL_UNSEEN", Level::Caution, Lift::Fact),
     (326, "NUT_BORE_LARGE", Level::Stop, Lift::Fact),
+    (327, "FLARE_SIZE_UNSEEN", Level::Caution, Lift::Fact),
     (401, "SEAT_UNKNOWN", Level::Stop, Lift::Fact),
     (402, "FLARE_SEAT_MISMATCH", Level::Stop, Lift::Fact),
     (403, "SINGLE_45_REFUSED", Level::Refuse, Lift::Never),

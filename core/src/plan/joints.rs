@@ -196,12 +196,18 @@ fn check_end(line: &Line, part: Part, end: &End, problems: &mut Vec<Problem>, le
             Value::text(format!("less than {}", Value::Length(mm(most)))),
         );
     }
-    if let Some(size) = flare_size(end.flare, od).filter(|size| !size.is_for(wall)) {
-        find(
+    match flare_size(end.flare, od) {
+        None => find(
+            Code::FlareSizeUnseen,
+            flare.clone(),
+            Value::text(format!("a flare wider than the nut's bore, {}", Value::Length(end.nut.bore()))),
+        ),
+        Some(size) if !size.is_for(wall) => find(
             Code::FlareWallUnseen,
             Value::Length(wall),
             Value::text(format!("at most {}", Value::Length(size.wall_most))),
-        );
+        ),
+        Some(_) => {}
     }
     let nose = end.nut.nose();
     match end.flare.fits_nose(nose) {
