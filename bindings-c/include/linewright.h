@@ -1783,7 +1783,7 @@ lw_status lw_identification_nearest(const lw_identification *identification,
                                     size_t *need);
 
 /**
- * The one further measurement that tells the leading two apart: "hand", "ten pitches", "diameter", "taper over 10 mm" or "flank angle".
+ * The one further measurement that tells the leading two apart: "hand", "ten pitches", "diameter", "taper over 5 mm" or "flank angle".
  *
  * Errors: LW_NOT_KNOWN where there are no two, or none does.
  */
@@ -2062,7 +2062,7 @@ lw_status lw_separation_new(const lw_thread *first,
 lw_status lw_separation_count(const lw_separation *separation, size_t *count);
 
 /**
- * What to measure: "ten pitches", "diameter", "taper over 10 mm" or "flank angle".
+ * What to measure: "ten pitches", "diameter", "taper over 5 mm" or "flank angle".
  */
 lw_status lw_separation_measure(const lw_separation *separation,
                                 size_t index,
@@ -2259,7 +2259,7 @@ lw_status lw_flare_net(const char *flare,
  * Free it with lw_allowances_free.
  *
  * Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_NOT_A_NUMBER, also where one of two lengths that
- * belong together is unknown, LW_OUT_OF_RANGE.
+ * belong together is unknown, LW_OUT_OF_RANGE, LW_NOT_KNOWN where no way says anything.
  */
 lw_status lw_flare_allowances(const char *flare,
                               lw_length od,

@@ -96,7 +96,8 @@ impl Flare {
     /// # Errors
     /// `SINGLE_45_REFUSED` for a single 45 degree flare, `UNKNOWN_NAME` with the list of names.
     pub fn from_name(name: &str) -> Result<Flare, Error> {
-        if name.trim().replace([' ', '_'], "-").eq_ignore_ascii_case("single-45") {
+        let low = name.to_ascii_lowercase();
+        if low.contains("single") && low.contains("45") {
             let need = Value::text(Flare::Double45.name());
             return Err(Error::field(Code::Single45Refused, "flare", Value::text(name), need));
         }

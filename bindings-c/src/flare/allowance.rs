@@ -93,7 +93,7 @@ pub unsafe extern "C" fn lw_flare_net(
 /// Free it with lw_allowances_free.
 ///
 /// Errors: LW_SINGLE_45_REFUSED, LW_UNKNOWN_NAME for the flare, LW_NOT_A_NUMBER, also where one of two lengths that
-/// belong together is unknown, LW_OUT_OF_RANGE.
+/// belong together is unknown, LW_OUT_OF_RANGE, LW_NOT_KNOWN where no way says anything.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_flare_allowances(
     flare: *const c_char,

@@ -204,7 +204,7 @@ pub unsafe extern "C" fn lw_identification_nearest(
     call(|| unsafe { fill_text(buf, cap, need, found) })
 }
 
-/// The one further measurement that tells the leading two apart: "hand", "ten pitches", "diameter", "taper over 10 mm" or "flank angle".
+/// The one further measurement that tells the leading two apart: "hand", "ten pitches", "diameter", "taper over 5 mm" or "flank angle".
 ///
 /// Errors: LW_NOT_KNOWN where there are no two, or none does.
 #[unsafe(no_mangle)]

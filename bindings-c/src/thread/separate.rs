@@ -48,7 +48,7 @@ pub extern "C" fn lw_separation_count(
     call(|| put(count, "count", given(separation, "separation")?.ways.len()))
 }
 
-/// What to measure: "ten pitches", "diameter", "taper over 10 mm" or "flank angle".
+/// What to measure: "ten pitches", "diameter", "taper over 5 mm" or "flank angle".
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_separation_measure(
     separation: Option<&lw_separation>,

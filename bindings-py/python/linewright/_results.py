@@ -269,7 +269,7 @@ class Engagement(NamedTuple):
 class Separation(NamedTuple):
     """A way to tell two threads apart: the least and the most that a measurement gives for the first and the second.
 
-    `measure` is "hand", "ten pitches", "diameter", "taper over 10 mm" or "flank angle"; what is expected of the hand is
+    `measure` is "hand", "ten pitches", "diameter", "taper over 5 mm" or "flank angle"; what is expected of the hand is
     "right" or "left". `separates` says whether what is to be
     expected of the two does not overlap, the error of the measurement included; `words` is all of it as a sentence.
     """

@@ -193,7 +193,7 @@ fn separation<'py>(py: Python<'py>, way: &Separation, words: String) -> PyResult
 /// ...     print(way.measure, way.separates)
 /// ten pitches True
 /// diameter False
-/// taper over 10 mm False
+/// taper over 5 mm False
 /// flank angle False
 #[pyfunction]
 #[pyo3(signature = (first, second, /, *, side))]

@@ -26,7 +26,9 @@ fn names_lead_back() {
         assert_eq!(Nose::from_name(nose.name()).unwrap(), Some(nose));
     }
     assert_eq!(Seat::from_name("unknown").unwrap(), None);
-    assert_eq!(Flare::from_name("single-45").unwrap_err().code(), Code::Single45Refused);
+    for name in ["single-45", "single45", "45 single", "Single 45°", "single_45"] {
+        assert_eq!(Flare::from_name(name).unwrap_err().code(), Code::Single45Refused, "{name}");
+    }
     assert_eq!(Flare::from_name("unknown").unwrap_err().code(), Code::UnknownName);
     assert_eq!(Seat::from_name("").unwrap_err().code(), Code::UnknownName);
 }

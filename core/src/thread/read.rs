@@ -64,7 +64,7 @@ fn parse(plain: &str) -> Result<Thread, Wrong> {
     let fine = fine.map(str::trim_start).filter(is_fine).map(|rest| format!("M{rest}"));
     // `UNF 3/8-24` has its series first.
     let first = body.split_once(' ').filter(|(word, _)| Series::read(word).is_some());
-    let turned = first.map(|(word, rest)| format!("{rest} {word}"));
+    let turned = first.map(|(word, rest)| format!("{rest} {word}")).or_else(|| count_first(&body));
     let body = fine.or(turned).unwrap_or(body);
     let body = body.as_str();
     let low = body.to_ascii_lowercase();
@@ -80,6 +80,16 @@ fn parse(plain: &str) -> Result<Thread, Wrong> {
         return Err(no_thread(&low));
     };
     Ok(Thread { hand, ..thread })
+}
+
+/// `24 tpi 3/8 UNF` as `3/8-24 UNF`.
+fn count_first(body: &str) -> Option<String> {
+    let at = body.to_ascii_lowercase().find("tpi")?;
+    let (count, rest) = (body[..at].trim(), body[at + 3..].trim());
+    let (size, words) = split_size(rest);
+    let size = size.trim_end_matches(['"', '″']).trim_end();
+    let is_size = size.starts_with(|c: char| c.is_ascii_digit() || c == '.');
+    (is_size && halves(count).is_some()).then(|| format!("{size}-{count} {words}"))
 }
 
 /// Why a text that is no designation is none.
@@ -126,7 +136,9 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     let Some(diameter_um) = thousandths(diameter) else { return wrong(Code::Unreadable, SHAPE) };
     // Some write the pitch after a dash, a slash or a space; a class after it has letters. What is no pitch that such a
     // diameter is made with is a strength, `M20-8.8`, or a length.
-    let loose = rest.strip_prefix(['-', '/', ' ']).map(|rest| rest.trim_start_matches(['-', '/', ' ']));
+    // A slash after three digits is that of a fraction: 24 and an eighth.
+    let marks: &[char] = if diameter_um < 100_000 { &['-', '/', ' '] } else { &['-', ' '] };
+    let loose = rest.strip_prefix(marks).map(|rest| rest.trim_start_matches(marks));
     let loose = loose.filter(|rest| {
         let word = rest.split(['-', ' ']).next().unwrap_or_default();
         thousandths(word).is_some_and(|pitch_um| is_usual_pitch(diameter_um, pitch_um))
@@ -311,7 +323,11 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
         }
         // A coil of 3/16 in and so many feet is written just so.
         let count = f64::from(count) / 2.0;
-        return wrong(Code::ThreadAmbiguous, format!("{size}-{count} with a dash, if it is a thread"));
+        let series = if is_tube_like(size) { " UNS" } else { "" };
+        return wrong(
+            Code::ThreadAmbiguous,
+            format!("{size}-{count}{series} with a dash, if it is a thread"),
+        );
     }
     let per_two_inch = match count.map(halves) {
         Some(None) => return Ok(None),
@@ -344,14 +360,18 @@ fn unified(text: &str, is_inch: bool) -> Result<Option<Thread>, Wrong> {
         let is_loose = matches!((said, actual), (Series::Un, _) | (Series::Uns, Series::Un));
         said != actual && !is_loose
     };
-    // 4.75-24 may be a tube in millimeters.
-    if is_bare && actual == Series::Uns && size.contains('.') && !size.starts_with(['.', '0']) {
+    if is_bare && actual == Series::Uns && is_tube_like(size) {
         return wrong(Code::ThreadAmbiguous, format!("UNS after it, if {size} are inches"));
     }
     if series.is_some_and(contradicts) {
         return wrong(Code::ThreadContradiction, format!("{} for this diameter and count", actual.name()));
     }
     Ok(Some(Thread { class, ..Thread::of(Size::Unified { diameter_uin, per_two_inch }) }))
+}
+
+/// Whether a size may be that of a tube in millimeters, as 4.75 is.
+fn is_tube_like(size: &str) -> bool {
+    size.contains('.') && !size.starts_with(['.', '0'])
 }
 
 /// `3/8-24`, `3/8 x 24`, `2-4 1/2` in two; with a word after it also `3/8 24`.

@@ -12,7 +12,7 @@ const TEN_PITCHES_ERROR_MM: f64 = 0.1;
 const DIAMETER_ERROR_MM: f64 = 0.05;
 /// Wear that may hide a difference of diameters, in mm (as in the identification).
 const WEAR_MM: f64 = 0.1;
-/// Change of diameter over ten millimeters that is seen with a caliper, in mm (ours, no source).
+/// Change of diameter over five millimeters that is seen with a caliper, in mm (ours, no source).
 const TAPER_SEEN_MM: f64 = 0.2;
 /// A taper thread's diameter is read within this many turns of its end (ours, no source).
 const TAPER_TURNS: f64 = 8.0;
@@ -26,7 +26,7 @@ pub enum Measure {
     TenPitches,
     /// The diameter over the crests: major outside, minor inside.
     Diameter,
-    /// How the diameter changes over ten millimeters.
+    /// How the diameter changes over five millimeters: the smallest taper threads are not much longer.
     Taper,
     /// The angle between the flanks, by a profile gauge.
     FlankAngle,
@@ -41,7 +41,7 @@ impl Measure {
         match self {
             Measure::TenPitches => "ten pitches",
             Measure::Diameter => "diameter",
-            Measure::Taper => "taper over 10 mm",
+            Measure::Taper => "taper over 5 mm",
             Measure::FlankAngle => "flank angle",
             Measure::Hand => "hand",
         }
@@ -157,7 +157,7 @@ pub(super) fn separate_worn(
             separates: apart > 2.0 * DIAMETER_ERROR_MM,
         });
     }
-    let taper = both.map(|thread| 10.0 * thread.taper().value);
+    let taper = both.map(|thread| 5.0 * thread.taper().value);
     ways.push(Separation {
         measure: Measure::Taper,
         expected: taper.map(|change| [Value::Length(mm(change)), Value::Length(mm(change))]),
