@@ -142,6 +142,8 @@ pub const STRENGTH: Bound = bound("strength", 1.0, 5_000.0, "MPa", "metals");
 pub const FACTOR: Bound = bound("factor", 1.0, 100.0, "1", "below 1 it would add strength");
 /// Pressure in a line.
 pub const PRESSURE: Bound = bound("pressure", 0.0, 1_000.0, "MPa", "beyond it no small-bore line is used");
+/// By how much a pressure falls.
+pub const PRESSURE_FALL: Bound = bound("fall", 0.0, PRESSURE.max, "MPa", PRESSURE.why);
 /// Stretch before breaking.
 pub const ELONGATION: Bound = bound("elongation", 0.0, 2.0, "1", "metals");
 /// Density of a metal or a fluid.
@@ -151,11 +153,10 @@ pub const BULK_MODULUS: Bound =
     bound("bulk_modulus", 10.0, 100_000.0, "MPa", "fluids, also with air in them");
 /// Thermal expansion, linear of a metal or of volume of a fluid.
 pub const EXPANSION: Bound = bound("expansion", 0.0, 0.01, "1/K", "metals and fluids");
-/// A difference of temperatures.
-pub const TEMPERATURE_DIFFERENCE: Bound =
-    bound("temperature_difference", -300.0, 300.0, "K", "fluids of brakes boil or freeze before");
-/// A volume of fluid.
-pub const FLUID_VOLUME: Bound = bound("volume", 0.0, 1_000_000.0, "mL", "a cubic meter");
+/// A warming, negative for cooling.
+pub const WARMING: Bound = bound("warming", -300.0, 300.0, "K", "fluids of brakes boil or freeze before");
+/// A volume of fluid that is lost.
+pub const LOST_VOLUME: Bound = bound("lost", 0.0, 1_000_000.0, "mL", "a cubic meter");
 /// A volume of fluid whose pressure is held.
 pub const HELD_VOLUME: Bound = bound("volume", 0.001, 1_000_000.0, "mL", "a cubic meter, or a drop");
 /// A free span of line.

@@ -147,7 +147,7 @@ static void warming(void) {
     EXPECT(LW_NOT_KNOWN, lw_filled_tube_wave_speed_m_per_s(filled, &number));
     EXPECT(LW_NOT_A_NUMBER, lw_filled_tube_pressure_of_warming(filled, nan(""), 1.2e-5, &rise));
     EXPECT(LW_OUT_OF_RANGE, lw_filled_tube_pressure_of_warming(filled, 501.0, 1.2e-5, &rise));
-    SAYS("temperature_difference", "501 K", "-300 to 300 K");
+    SAYS("warming", "501 K", "-300 to 300 K");
     EXPECT(LW_OUT_OF_RANGE, lw_filled_tube_volume_to_raise_ml(filled, lw_mm(-1.0), lw_mpa(1.0), &number));
     EXPECT(LW_OUT_OF_RANGE, lw_filled_tube_volume_to_raise_ml(filled, lw_mm(1000.0), lw_mpa(100.0), &number));
     CHECK(rise.mpa == -1.0 && number == -1.0);
@@ -182,11 +182,11 @@ static void holds(void) {
     EXPECT(LW_OUT_OF_RANGE, lw_hold_ideal_rigid_pressure(hold, -0.05, &fall));
     /* A twentieth of the volume and of 1700 MPa; 0.05 / 7e-4. */
     EXPECT(LW_OUT_OF_RANGE, lw_hold_ideal_rigid_pressure(hold, 1000.0, &fall));
-    SAYS("volume", "1000 mL", "at most 4.5 mL");
+    SAYS("lost", "1000 mL", "at most 4.5 mL");
     EXPECT(LW_OUT_OF_RANGE, lw_hold_ideal_rigid_loss_ml(hold, lw_mpa(86.0), &volume));
-    SAYS("pressure", "86 MPa", "at most 85 MPa");
+    SAYS("fall", "86 MPa", "at most 85 MPa");
     EXPECT(LW_OUT_OF_RANGE, lw_hold_ideal_rigid_warming(hold, -100.0, &fall));
-    SAYS("temperature_difference", "-100 K", "a change of at most 71.4285 K");
+    SAYS("warming", "-100 K", "a change of at most 71.4285 K");
     CHECK(volume == -1.0 && fall.mpa == -1.0);
     lw_hold_free(hold);
     EXPECT(LW_OUT_OF_RANGE, lw_hold_new(0.0, fluid, &none));

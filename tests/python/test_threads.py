@@ -222,7 +222,7 @@ def test_ways_to_separate():
     # 25.4 / 28 and 25.4 / 27 mm; 55 and 60 degrees; a taper of 1 in 16.
     assert close(ten.first[0], 254 / 28) and close(ten.second[1], 254 / 27) and ten.separates
     assert flanks.first == (lw.deg(55.0),) * 2 and flanks.second == (lw.deg(60.0),) * 2 and flanks.separates
-    assert close(taper.first[0], 0) and close(taper.second[0], 10 / 16) and taper.separates
+    assert close(taper.first[0], 0) and close(taper.second[0], 5 / 16) and taper.separates
     assert diameter.first[0] < diameter.first[1] and "G1/8" in diameter.words
     # Inside there is no R.
     raises("THREAD_SIDE", lw.separate_threads, "R 1/8", "G1/8", side="internal")

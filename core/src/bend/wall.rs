@@ -153,7 +153,9 @@ pub(super) fn at_most(length_mm: f64) -> String {
 
 fn refusal(field: &str, got: Length, need: String, why: &str, fix: &str) -> Error {
     let problem = Problem::new(Code::OutOfRange, Part::Field(field.to_owned()));
-    problem.got(Value::Length(got)).need(Value::text(need)).why(why).fix(fix).into()
+    // All digits of it: 5.9999 mm is not the 6 mm that are enough.
+    let got = Value::text(format!("{} mm", to_mm(got)));
+    problem.got(got).need(Value::text(need)).why(why).fix(fix).into()
 }
 
 impl BentWall {

@@ -187,7 +187,7 @@ impl FilledTube {
         warming: TemperatureInterval,
         wall_expansion: TemperatureCoefficient,
     ) -> Result<Pressure, Error> {
-        let warming = to_kelvin(bounds::TEMPERATURE_DIFFERENCE.interval(warming)?);
+        let warming = to_kelvin(bounds::WARMING.interval(warming)?);
         let metal = to_per_kelvin(bounds::EXPANSION.per_temperature(wall_expansion)?);
         let fluid = to_per_kelvin(self.fluid.needed("expansion", self.fluid.expansion())?);
         let bore = match self.ends {
@@ -195,7 +195,7 @@ impl FilledTube {
             AxialEnds::Fixed => 2.0 * (1.0 + self.poisson) * metal,
         };
         let rise = (fluid - bore) / self.per_mpa() * warming;
-        Given { field: bounds::TEMPERATURE_DIFFERENCE.name, value: warming, unit: "K" }
+        Given { field: bounds::WARMING.name, value: warming, unit: "K" }
             .squeezes((fluid - bore) * warming, rise)?;
         Ok(mpa(rise))
     }

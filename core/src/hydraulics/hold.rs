@@ -44,9 +44,9 @@ impl Hold {
 
     /// A warming, as given, and the share by which the fluid grows.
     fn growth(&self, warming: TemperatureInterval) -> Result<(Given, f64), Error> {
-        let value = to_kelvin(bounds::TEMPERATURE_DIFFERENCE.interval(warming)?);
+        let value = to_kelvin(bounds::WARMING.interval(warming)?);
         let expansion = to_per_kelvin(self.fluid.needed("expansion", self.fluid.expansion())?);
-        Ok((Given { field: bounds::TEMPERATURE_DIFFERENCE.name, value, unit: "K" }, expansion * value))
+        Ok((Given { field: bounds::WARMING.name, value, unit: "K" }, expansion * value))
     }
 
     /// The volume by which the fluid grows when it is warmed; negative when it cools. A leak smaller than this, for the
@@ -80,9 +80,9 @@ impl Hold {
     /// # Errors
     /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also for a loss of more than a twentieth of the volume.
     pub fn ideal_rigid_pressure(&self, lost: Volume) -> Result<Pressure, Error> {
-        let lost = to_ml(bounds::FLUID_VOLUME.volume(lost)?);
+        let lost = to_ml(bounds::LOST_VOLUME.volume(lost)?);
         let fall = self.bulk_mpa * lost / self.volume_ml;
-        Given { field: bounds::FLUID_VOLUME.name, value: lost, unit: "mL" }
+        Given { field: bounds::LOST_VOLUME.name, value: lost, unit: "mL" }
             .squeezes(lost / self.volume_ml, fall)?;
         Ok(mpa(fall))
     }
@@ -92,8 +92,8 @@ impl Hold {
     /// # Errors
     /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also for a fall that takes a loss of more than a twentieth of the volume.
     pub fn ideal_rigid_loss(&self, fall: Pressure) -> Result<Volume, Error> {
-        let fall = to_mpa(bounds::PRESSURE.pressure(fall)?);
-        Given { field: bounds::PRESSURE.name, value: fall, unit: "MPa" }
+        let fall = to_mpa(bounds::PRESSURE_FALL.pressure(fall)?);
+        Given { field: bounds::PRESSURE_FALL.name, value: fall, unit: "MPa" }
             .squeezes(fall / self.bulk_mpa, fall)?;
         Ok(ml(self.volume_ml * fall / self.bulk_mpa))
     }
