@@ -95,6 +95,11 @@ fn count_first(body: &str) -> Option<String> {
 /// Why a text that is no designation is none.
 fn no_thread(low: &str) -> Wrong {
     let tight: String = low.chars().filter(|c| !c.is_whitespace()).collect();
+    // Old British screws; their pipe threads are read.
+    if ["bsw", "bsf", "whit"].iter().any(|word| tight.contains(word)) || tight.ends_with("ba") {
+        let need = "a metric, Unified or pipe thread: Whitworth, BSF and BA threads are not computed here";
+        return (Code::Unreadable, need.to_owned());
+    }
     let ends = ["mm", "in", "inch", "\"", "″"].iter().any(|word| tight.ends_with(word));
     let is_tool = ["spanner", "wrench", "hex", "af", "a/f", "flats", "nut", "sw"]
         .iter()
@@ -134,6 +139,8 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     let number = |text: &str| text.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(text.len());
     let (diameter, rest) = rest.split_at(number(rest));
     let Some(diameter_um) = thousandths(diameter) else { return wrong(Code::Unreadable, SHAPE) };
+    let bare = rest.trim_start();
+    let rest = bare.strip_prefix("mm").unwrap_or(rest);
     // Some write the pitch after a dash, a slash or a space; a class after it has letters. What is no pitch that such a
     // diameter is made with is a strength, `M20-8.8`, or a length.
     // A slash after three digits is that of a fraction: 24 and an eighth.
