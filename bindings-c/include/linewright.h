@@ -141,8 +141,12 @@ enum lw_code {
     LW_FLARE_WALL_UNSEEN = 325,
     /** the nut's bore lets the flare through, or leaves no wall under its own thread */
     LW_NUT_BORE_LARGE = 326,
-    /** no public figure of this flare's diameter was seen for this tube, so whether the nut's bore holds it is not known */
-    LW_FLARE_SIZE_UNSEEN = 327,
+    /** the diameter of this flare on this tube is not known, and so neither whether the nut's bore holds it and the port's thread lets it in */
+    LW_FLARE_SIZE_UNKNOWN = 327,
+    /** the flare does not pass the thread of its port */
+    LW_FLARE_TOO_WIDE = 328,
+    /** the flare passes the thread of its port with some of their sizes only */
+    LW_FLARE_WIDTH_CLOSE = 329,
     /** the seat of a port is not known, so the flare form is not settled */
     LW_SEAT_UNKNOWN = 401,
     /** the flare does not belong to the seat */
@@ -2062,7 +2066,7 @@ lw_status lw_separation_new(const lw_thread *first,
 lw_status lw_separation_count(const lw_separation *separation, size_t *count);
 
 /**
- * What to measure: "ten pitches", "diameter", "taper over 5 mm" or "flank angle".
+ * What to measure: "hand", which a look shows, "ten pitches", "diameter", "taper over 5 mm" or "flank angle".
  */
 lw_status lw_separation_measure(const lw_separation *separation,
                                 size_t index,
@@ -2087,7 +2091,7 @@ lw_status lw_separation_words(const lw_separation *separation,
 /**
  * The least and the most length to read on the first thread (0) or the second (1).
  *
- * Errors: LW_NOT_KNOWN where an angle is measured.
+ * Errors: LW_NOT_KNOWN where an angle is measured, or the hand looked at.
  */
 lw_status lw_separation_length(const lw_separation *separation,
                                size_t index,
@@ -2098,7 +2102,7 @@ lw_status lw_separation_length(const lw_separation *separation,
 /**
  * The least and the most angle to read on the first thread (0) or the second (1).
  *
- * Errors: LW_NOT_KNOWN where a length is measured.
+ * Errors: LW_NOT_KNOWN where a length is measured, or the hand looked at.
  */
 lw_status lw_separation_angle(const lw_separation *separation,
                               size_t index,
@@ -3732,6 +3736,13 @@ lw_status lw_end_add_loaded(lw_end *end,
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
  */
 lw_status lw_end_add_hole(lw_end *end, lw_length diameter);
+
+/**
+ * Sets the diameter of a finished flare like that of this end, as measured on a test piece of its tube.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ */
+lw_status lw_end_set_flare_diameter(lw_end *end, lw_length diameter);
 
 /**
  * Says whether this end is flared on the vehicle, after it went through its holes: 1, or 0.

@@ -283,6 +283,18 @@ pub extern "C" fn lw_end_add_hole(end: Option<&mut lw_end>, diameter: lw_length)
     })
 }
 
+/// Sets the diameter of a finished flare like that of this end, as measured on a test piece of its tube.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_end_set_flare_diameter(end: Option<&mut lw_end>, diameter: lw_length) -> lw_status {
+    call(|| {
+        let end = given_mut(end, "end")?;
+        end.0.flare_diameter = Some(bounds::MEASURED_FLARE.length(diameter.into())?);
+        Ok(())
+    })
+}
+
 /// Says whether this end is flared on the vehicle, after it went through its holes: 1, or 0.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_end_set_flared_in_place(end: Option<&mut lw_end>, is_in_place: i32) -> lw_status {

@@ -150,9 +150,10 @@ impl Loaded {
 }
 
 /// What is at one end of a line: the nut, the flare to be made ("double-45", "bubble", "single-37"), and the port it
-/// belongs to (None: not recorded).
+/// belongs to (None: not recorded). `flare_diameter` is that of a finished flare like it, measured on a test piece of its tube:
+/// with it the nut's bore is compared where no public figure is known.
 ///
-/// Raises `UnknownNameError` for the flare, `InputError` (SINGLE_45_REFUSED).
+/// Raises `UnknownNameError` for the flare, `InputError` (SINGLE_45_REFUSED, OUT_OF_RANGE), `QuantityError` for a bare number.
 ///
 /// >>> import linewright as lw
 /// >>> nut = lw.Nut("M10x1", length="17 mm", bore="5.0 mm", nose="coned")
@@ -169,6 +170,7 @@ impl Record for End {
             .arg(self.nut())?
             .arg(self.flare())?
             .given("port", self.port())?
+            .given("flare_diameter", self.flare_diameter())?
             .given("loaded", some(self.loaded()))?
             .given("holes", Some(self.holes()).filter(|holes| !holes.is_empty()))?
             .given("flared_in_place", self.flared_in_place().then_some(true))
@@ -178,22 +180,27 @@ impl Record for End {
 #[pymethods]
 impl End {
     #[new]
-    #[pyo3(signature = (nut, flare, *, port=None, loaded=None, holes=None, flared_in_place=false))]
+    #[pyo3(signature = (nut, flare, *, port=None, flare_diameter=None, loaded=None, holes=None, flared_in_place=false))]
     fn new(
         nut: &Bound<'_, Nut>,
         flare: &str,
         port: Option<&Bound<'_, Port>>,
+        flare_diameter: Option<&Bound<'_, PyAny>>,
         loaded: Option<Vec<Loaded>>,
         holes: Option<&Bound<'_, PyAny>>,
         flared_in_place: bool,
     ) -> PyResult<Self> {
         let port = port.map(|port| port.get().0.clone());
+        let flare_diameter =
+            flare_diameter.map(|size| quantity::length(size, "flare_diameter")).transpose()?;
         let holes = quantity::lengths(holes, "holes")?;
         let loaded = loaded.unwrap_or_default().into_iter().map(Loaded::part).collect();
         error::call(|| {
             let holes = holes.into_iter().map(|hole| bounds::HOLE.length(hole)).collect::<Result<_, _>>()?;
+            let flare_diameter =
+                flare_diameter.map(|size| bounds::MEASURED_FLARE.length(size)).transpose()?;
             let end = linewright::End::new(nut.get().core(), Flare::from_name(flare)?);
-            Ok(End(linewright::End { port, loaded, holes, flared_in_place, ..end }))
+            Ok(End(linewright::End { flare_diameter, port, loaded, holes, flared_in_place, ..end }))
         })
     }
 
@@ -225,6 +232,12 @@ impl End {
     #[getter]
     fn flare(&self) -> &'static str {
         self.0.flare.name()
+    }
+
+    /// Diameter of a finished flare like it, as measured on a test piece of this tube; None where none was.
+    #[getter]
+    fn flare_diameter(&self) -> Option<Length> {
+        self.0.flare_diameter.map(Length)
     }
 
     /// The port; None where none was recorded.

@@ -96,6 +96,9 @@ pub const PROJECTION: Bound = bound("projection", 0.0, 100.0, "mm", "hand flare 
 pub const NET_SHORTENING: Bound = bound("net_shortening", 0.0, 20.0, "mm", "a flare uses a few millimeters");
 /// Diameter of a finished flare.
 pub const FLARE_DIAMETER: Bound = bound("diameter", 1.5, 100.0, "mm", "flares on small-bore tube");
+/// The same, as measured on a test piece for an end of a line.
+pub const MEASURED_FLARE: Bound =
+    bound("flare_diameter", FLARE_DIAMETER.min, FLARE_DIAMETER.max, "mm", FLARE_DIAMETER.why);
 /// Depth of a port, to the end of its thread or to its seat.
 pub const PORT_DEPTH: Bound = bound("depth", 1.0, 200.0, "mm", "ports of small-bore lines");
 /// Length of a nut's thread.

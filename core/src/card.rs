@@ -76,7 +76,7 @@ fn end_text(end: &End, wall: Length) -> String {
     // What the eye can compare when the nut is snug.
     let snug = match end.clamp_margin(wall) {
         Some(margin) => format!(
-            "when snug {} under the head, {} of thread in the port",
+            "when snug at least {} under the head, {} of thread in the port",
             length_text(margin.under_head),
             length_text(margin.engaged)
         ),

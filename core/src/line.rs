@@ -85,6 +85,8 @@ pub struct End {
     pub nut: Nut,
     /// The flare to be made.
     pub flare: Flare,
+    /// Diameter of a finished flare like it, as measured on a test piece of this tube.
+    pub flare_diameter: Option<Length>,
     /// The port it belongs to, if one was recorded.
     pub port: Option<Port>,
     /// What goes onto the tube from this end before the nut, in that order.
@@ -99,7 +101,15 @@ impl End {
     /// An end with its nut and flare; the rest is filled in where there is any.
     #[must_use]
     pub fn new(nut: Nut, flare: Flare) -> End {
-        End { nut, flare, port: None, loaded: Vec::new(), holes: Vec::new(), flared_in_place: false }
+        End {
+            nut,
+            flare,
+            flare_diameter: None,
+            port: None,
+            loaded: Vec::new(),
+            holes: Vec::new(),
+            flared_in_place: false,
+        }
     }
 }
 

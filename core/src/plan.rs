@@ -8,6 +8,7 @@ mod loading;
 mod steps;
 #[cfg(test)]
 mod tests;
+mod widths;
 
 pub use bends::PlannedBend;
 pub use cut::{CutLength, Term};

@@ -24,6 +24,7 @@ mod preferred;
 mod print;
 mod profile;
 mod read;
+mod read_pipe;
 mod separate;
 mod spelling;
 mod strength;

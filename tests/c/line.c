@@ -232,7 +232,7 @@ static void made_up(void) {
     lw_angle angle = {7.0};
     char text[400];
     size_t need = 0, count = 0, i;
-    int32_t code = 0, holes = 0, is_forgiving = 7;
+    int32_t code = 0, holes = 0, odd = 0, is_forgiving = 7;
     lw_side side = LW_B;
     OK(lw_tube_new(lw_in(3.0 / 16.0), lw_in(0.028), "low-carbon steel", &tube));
     OK(lw_nut_new("M10x1", lw_mm(17.0), lw_mm(5.0), "coned", &nut));
@@ -290,6 +290,8 @@ static void made_up(void) {
     minima(plan);
     lw_plan_free(plan);
     OK(lw_end_set_flared_in_place(a, 1));
+    EXPECT(LW_OUT_OF_RANGE, lw_end_set_flare_diameter(a, lw_mm(1.0)));
+    OK(lw_end_set_flare_diameter(a, lw_mm(30.0)));
     lw_line_free(line);
     OK(lw_line_new("K9", tube, path, a, b, &line));
     OK(lw_plan_new(line, bench, NULL, &plan));
@@ -298,7 +300,10 @@ static void made_up(void) {
     for (i = 0; i < count; i += 1) {
         OK(lw_problems_code(problems, i, &code));
         CHECK(code != LW_HOLE_TOO_SMALL);
+        odd += code == LW_FLARE_SIZE_UNKNOWN;
     }
+    /* No flare of a tube of 3/16 in is 30 mm wide. */
+    CHECK(odd == 1);
     lw_problems_free(problems);
     lw_plan_free(plan);
     lw_line_free(line);

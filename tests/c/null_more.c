@@ -121,6 +121,7 @@ static void calls(void) {
     REFUSES("name", lw_end_add_loaded(end, NULL, ""));
     REFUSES("facing", lw_end_add_loaded(end, "grommet", NULL));
     REFUSES("end", lw_end_add_hole(NULL, lw_mm(13.0)));
+    REFUSES("end", lw_end_set_flare_diameter(NULL, lw_mm(7.0)));
     REFUSES("end", lw_end_set_flared_in_place(NULL, 1));
     REFUSES("line", lw_line_set_deferred(NULL, "parts"));
     REFUSES("waits_for", lw_line_set_deferred(line, NULL));

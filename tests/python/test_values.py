@@ -101,7 +101,7 @@ def springback_values() -> list[object]:
 def flare_values() -> list[object]:
     nut = lw.Nut("M10x1", length="17 mm", bore="5 mm", nose="coned", thread_length="11 mm", lead="0 mm")
     port = lw.Port("M10x1", "inverted-45", thread_depth="9.5 mm", seat_depth="10 mm")
-    end = lw.End(nut, "double-45", port=port)
+    end = lw.End(nut, "double-45", port=port, flare_diameter="7.0 mm")
     tube = {"od": "3/16 in", "wall": "0.028 in"}
     allowances = lw.flare_allowances("double-45", **tube, before="200 mm", after="198 mm")
     assert len(allowances) == 3

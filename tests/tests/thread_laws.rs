@@ -40,7 +40,8 @@ fn designation() -> impl Strategy<Value = String> {
             // Whole numbers with fine threads are number sizes, and what could be a pipe thread must name its series.
             let is_number = part == 0 && count >= 80;
             let pitch_fits = count * parts >= 64 * 2 * 4;
-            let is_pipe = class.is_empty() && parts % 4 == 0 && [22, 23, 28, 36, 38, 54, 56].contains(&count);
+            let is_pipe =
+                class.is_empty() && parts % 4 == 0 && [16, 22, 23, 28, 36, 38, 54, 56].contains(&count);
             (!is_number && pitch_fits && !is_pipe)
                 .then(|| format!("{size}-{}{class}", f64::from(count) / 2.0))
         },
@@ -55,6 +56,10 @@ fn designation() -> impl Strategy<Value = String> {
         "Rc 3/8",
         "1/8-27 NPT",
         "1-11.5 NPT",
+        "12-8 NPT",
+        "2 1/2-8 NPT-LH",
+        "G5 1/2 B",
+        "R 6",
         "G3/4 LH",
     ]);
     prop_oneof![metric, unified, pipe.prop_map(str::to_owned)]

@@ -246,6 +246,56 @@ fn a_taper_thread_goes_hand_tight_as_far_as_its_standard_says() -> Outcome {
     Ok(())
 }
 
+/// Diameters of both extremes as they stand over one another, sampled along the engaged length: a taper male grows away from
+/// its tip, a taper female narrows with depth.
+#[test]
+fn a_taper_pair_overlaps_by_the_mean_along_its_engaged_length() -> Outcome {
+    const SAMPLES: u32 = 10_000;
+    for (male, female) in [
+        ("R 1/8", "Rc 1/8"),
+        ("R 6", "Rc 6"),
+        ("R 1/4", "Rp 1/4"),
+        ("R 1/8", "G1/8"),
+        ("1/8-27 NPT", "1/8-27 NPT"),
+        ("12-8 NPT", "12-8 NPT"),
+        ("R 1/4", "M14x1.5"),
+    ] {
+        let pair = mate(male, female)?;
+        assert_eq!(pair.starts(), Starts::Always, "{male} in {female}");
+        let (outside, inside) =
+            (pair.male().limits(ThreadSide::External)?, pair.female().limits(ThreadSide::Internal)?);
+        let sizes = [(outside.major.max, inside.minor.min), (outside.major.min, inside.minor.max)];
+        let mut means = Vec::new();
+        for ((major, minor), length) in sizes.into_iter().zip(pair.lengths()) {
+            let (major, minor) = (to_mm(major.ok_or("no size")?), to_mm(minor.ok_or("no size")?));
+            let depth = to_mm(length.ok_or("it never binds")?);
+            let at = |n: u32| {
+                let from_tip = depth * (f64::from(n) + 0.5) / f64::from(SAMPLES);
+                let male = major + pair.male().taper().value * from_tip;
+                let female = minor - pair.female().taper().value * (depth - from_tip);
+                (male - female) / 2.0
+            };
+            means.push((0..SAMPLES).map(at).sum::<f64>() / f64::from(SAMPLES));
+        }
+        let [worst, best] = [means[0].min(means[1]), means[0].max(means[1])];
+        assert!((to_mm(pair.overlap_worst()) - worst).abs() < 1e-9, "{male} in {female}: {worst}");
+        assert!((to_mm(pair.overlap_best()) - best).abs() < 1e-9, "{male} in {female}: {best}");
+        let height = to_mm(pair.female().height());
+        assert!((pair.share_worst().value - worst / height).abs() < 1e-9, "{male} in {female}");
+    }
+    // Hand-tight, two tapers of one standard meet where both have their basic size: on the whole height, in the table's
+    // rounding of it.
+    for (male, female) in [("R 1/8", "Rc 1/8"), ("R 6", "Rc 6"), ("1/8-27 NPT", "1/8-27 NPT")] {
+        let pair = mate(male, female)?;
+        assert!((pair.share_worst().value - 1.0).abs() < 0.001, "{}", pair.verdict());
+        assert!(pair.verdict().contains("hand-tight") && pair.level() == Level::Note);
+    }
+    // A shorter length than that to which they bind is held on less.
+    let pair = mate("R 6", "Rc 6")?;
+    assert!(pair.engaged_share(mm(6.0))?.value < 0.7 && pair.engaged_share(mm(30.0))?.value > 0.7);
+    Ok(())
+}
+
 #[test]
 fn a_left_hand_thread_starts_in_no_right_hand_one() -> Outcome {
     let pair = mate("M10x1-LH", "M10x1")?;

@@ -48,7 +48,7 @@ pub extern "C" fn lw_separation_count(
     call(|| put(count, "count", given(separation, "separation")?.ways.len()))
 }
 
-/// What to measure: "ten pitches", "diameter", "taper over 5 mm" or "flank angle".
+/// What to measure: "hand", which a look shows, "ten pitches", "diameter", "taper over 5 mm" or "flank angle".
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_separation_measure(
     separation: Option<&lw_separation>,
@@ -100,7 +100,7 @@ fn expected<T>(
 
 /// The least and the most length to read on the first thread (0) or the second (1).
 ///
-/// Errors: LW_NOT_KNOWN where an angle is measured.
+/// Errors: LW_NOT_KNOWN where an angle is measured, or the hand looked at.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_separation_length(
     separation: Option<&lw_separation>,
@@ -122,7 +122,7 @@ pub extern "C" fn lw_separation_length(
 
 /// The least and the most angle to read on the first thread (0) or the second (1).
 ///
-/// Errors: LW_NOT_KNOWN where a length is measured.
+/// Errors: LW_NOT_KNOWN where a length is measured, or the hand looked at.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_separation_angle(
     separation: Option<&lw_separation>,

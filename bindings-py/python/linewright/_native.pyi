@@ -638,6 +638,7 @@ class End(_Value):
         flare: str,
         *,
         port: Port | None = None,
+        flare_diameter: _Length | None = None,
         loaded: Sequence[str | tuple[str, str]] | None = None,
         holes: Iterable[_Length] | None = None,
         flared_in_place: bool = False,
@@ -652,6 +653,8 @@ class End(_Value):
     def nut(self) -> Nut: ...
     @property
     def flare(self) -> str: ...
+    @property
+    def flare_diameter(self) -> Length | None: ...
     @property
     def port(self) -> Port | None: ...
 

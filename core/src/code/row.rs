@@ -31,6 +31,16 @@ pub(super) const fn stop(
     CodeRow { code, name, level: Level::Stop, lift, locks, meaning, cleared_by }
 }
 
+/// The commonest stop: a fact lifts it, and it locks the line.
+pub(super) const fn fact(
+    code: Code,
+    name: &'static str,
+    meaning: &'static str,
+    cleared_by: &'static str,
+) -> CodeRow {
+    stop(code, name, Lift::Fact, Locks::Line, meaning, cleared_by)
+}
+
 /// A caution or a note locks nothing, and needs no lifting.
 pub(super) const fn tell(
     code: Code,

@@ -1,4 +1,4 @@
-use super::row::{refuse, stop, tell};
+use super::row::{fact, refuse, stop, tell};
 use super::{Code, CodeRow, Level, Lift, Locks};
 use Level::{Caution, Note};
 
@@ -34,19 +34,15 @@ pub static TABLE: &[CodeRow] = &[
         "the numbers of straights, bends, rotations and radii do not belong together",
         "giving one straight more than bends, and for each bend but the first a rotation",
     ),
-    stop(
+    fact(
         Code::ThreadAmbiguous,
         "THREAD_AMBIGUOUS",
-        Lift::Fact,
-        Locks::Line,
         "a thread is named without its pitch, or without its family",
         "measuring ten pitches and writing diameter and pitch",
     ),
-    stop(
+    fact(
         Code::HexNotThread,
         "HEX_NOT_THREAD",
-        Lift::Fact,
-        Locks::Line,
         "a spanner size or a bare length stands where a thread belongs",
         "measuring the thread's diameter and ten pitches",
     ),
@@ -82,11 +78,9 @@ pub static TABLE: &[CodeRow] = &[
         "a bare fraction in a size field was read as inches because the import was told to",
         "writing the unit",
     ),
-    stop(
+    fact(
         Code::ThreadContradiction,
         "THREAD_CONTRADICTION",
-        Lift::Fact,
-        Locks::Line,
         "a thread's designation contradicts itself",
         "measuring diameter and ten pitches, and writing the one that it is",
     ),
@@ -96,11 +90,9 @@ pub static TABLE: &[CodeRow] = &[
         "an internal thread stands where an external one belongs, or the other way round",
         "the designation of that side: 6g or 2A outside, 6H or 2B inside",
     ),
-    stop(
+    fact(
         Code::StraightNegative,
         "STRAIGHT_NEGATIVE",
-        Lift::Fact,
-        Locks::Line,
         "two bends take more of a leg than the leg has",
         "a longer leg or a smaller radius",
     ),
@@ -116,19 +108,15 @@ pub static TABLE: &[CodeRow] = &[
         "the points do not make a line",
         "at least two different points, none doubling straight back",
     ),
-    stop(
+    fact(
         Code::HandMismatch,
         "HAND_MISMATCH",
-        Lift::Fact,
-        Locks::Line,
         "all lengths and distances agree, and the part is the other hand",
         "bending it again with the signs of the rotations exchanged",
     ),
-    stop(
+    fact(
         Code::PathsDiffer,
         "PATHS_DIFFER",
-        Lift::Fact,
-        Locks::Line,
         "two descriptions of one line are not the same line",
         "measuring the place that differs again",
     ),
@@ -156,11 +144,9 @@ pub static TABLE: &[CodeRow] = &[
         "the straight between two bends is shorter than the former must hold",
         "a longer straight, another order, or bending by hand",
     ),
-    stop(
+    fact(
         Code::RadiusTooSmall,
         "RADIUS_TOO_SMALL",
-        Lift::Fact,
-        Locks::Line,
         "a bend is tighter than the limit recorded for the tube",
         "a larger radius, or a smaller limit from the tube maker",
     ),
@@ -215,19 +201,15 @@ pub static TABLE: &[CodeRow] = &[
         "a setting lies outside the angles of the trial bends",
         "a trial bend near that angle",
     ),
-    stop(
+    fact(
         Code::FlareToolMissing,
         "FLARE_TOOL_MISSING",
-        Lift::Fact,
-        Locks::Line,
         "the bench has no flare tool for this form, so the cut length is not known",
         "adding the tool with its clamp depth and projection",
     ),
-    stop(
+    fact(
         Code::FlareNetUnknown,
         "FLARE_NET_UNKNOWN",
-        Lift::Fact,
-        Locks::Line,
         "how much this flare shortens the tube is not known, and a figure of the plan needs it",
         "a test piece, measured before and after flaring",
     ),
@@ -238,11 +220,9 @@ pub static TABLE: &[CodeRow] = &[
         "how much this flare shortens the tube is assumed",
         "a test piece, measured before and after flaring",
     ),
-    stop(
+    fact(
         Code::NutBoreSmall,
         "NUT_BORE_SMALL",
-        Lift::Fact,
-        Locks::Line,
         "the nut's bore does not pass the tube",
         "the right nut, or a corrected measurement",
     ),
@@ -252,27 +232,21 @@ pub static TABLE: &[CodeRow] = &[
         "the trial bends do not give a springback",
         "trial bends at two clearly different angles, each springing back a little",
     ),
-    stop(
+    fact(
         Code::HoleTooSmall,
         "HOLE_TOO_SMALL",
-        Lift::Fact,
-        Locks::Line,
         "the nut does not pass a hole that this end goes through",
         "flaring this end in place, or a larger hole where the vehicle maker allows one",
     ),
-    stop(
+    fact(
         Code::HexUnknown,
         "HEX_UNKNOWN",
-        Lift::Fact,
-        Locks::Line,
         "the size of the nut's hexagon is not known, so its way through a hole was not checked",
         "measuring the nut across its flats",
     ),
-    stop(
+    fact(
         Code::Deferred,
         "DEFERRED",
-        Lift::Fact,
-        Locks::Line,
         "the line waits for something; tube and parts are reserved, the cut is locked",
         "removing the reason once it is gone",
     ),
@@ -316,36 +290,43 @@ pub static TABLE: &[CodeRow] = &[
         "FLARE_WALL_UNSEEN",
         Caution,
         "the wall is thicker than any that public figures of this flare on this tube are for, so whether the nut's bore holds it is not known either",
-        "a flare on a piece of this tube, looked at and measured: the bore holds what is wider than it",
+        "a flare on a piece of this tube, looked at, and its diameter measured",
     ),
-    stop(
+    fact(
         Code::NutBoreLarge,
         "NUT_BORE_LARGE",
-        Lift::Fact,
-        Locks::Line,
         "the nut's bore lets the flare through, or leaves no wall under its own thread",
         "the right nut, or a corrected measurement",
     ),
     tell(
-        Code::FlareSizeUnseen,
-        "FLARE_SIZE_UNSEEN",
+        Code::FlareSizeUnknown,
+        "FLARE_SIZE_UNKNOWN",
         Caution,
-        "no public figure of this flare's diameter was seen for this tube, so whether the nut's bore holds it is not known",
-        "a finished flare of this tube, measured: the bore holds what is wider than it",
+        "the diameter of this flare on this tube is not known, and so neither whether the nut's bore holds it and the port's thread lets it in",
+        "the diameter of a finished flare of this tube, measured on a test piece",
     ),
-    stop(
+    fact(
+        Code::FlareTooWide,
+        "FLARE_TOO_WIDE",
+        "the flare does not pass the thread of its port",
+        "the port and the tube that belong together, or a corrected measurement",
+    ),
+    tell(
+        Code::FlareWidthClose,
+        "FLARE_WIDTH_CLOSE",
+        Caution,
+        "the flare passes the thread of its port with some of their sizes only",
+        "the diameter of a finished flare measured on a test piece, and the flare tried in the port",
+    ),
+    fact(
         Code::SeatUnknown,
         "SEAT_UNKNOWN",
-        Lift::Fact,
-        Locks::Line,
         "the seat of a port is not known, so the flare form is not settled",
         "looking into the port and recording the seat",
     ),
-    stop(
+    fact(
         Code::FlareSeatMismatch,
         "FLARE_SEAT_MISMATCH",
-        Lift::Fact,
-        Locks::Line,
         "the flare does not belong to the seat",
         "the flare that the seat was made for",
     ),
@@ -355,59 +336,45 @@ pub static TABLE: &[CodeRow] = &[
         "a single 45 degree flare is not planned on a brake line",
         "a double flare",
     ),
-    stop(
+    fact(
         Code::ThreadMismatch,
         "THREAD_MISMATCH",
-        Lift::Fact,
-        Locks::Line,
         "nut and port have different threads; that they turn together proves nothing",
         "the nut that the port was made for",
     ),
-    stop(
+    fact(
         Code::ThreadUnknown,
         "THREAD_UNKNOWN",
-        Lift::Fact,
-        Locks::Line,
         "a thread is not known, so the fit is not known",
         "measuring diameter and ten pitches",
     ),
-    stop(
+    fact(
         Code::PortUnknown,
         "PORT_UNKNOWN",
-        Lift::Fact,
-        Locks::Line,
         "no port is recorded for an end, so neither thread nor seat was compared",
         "recording the port's thread and seat",
     ),
-    stop(
+    fact(
         Code::NoseMismatch,
         "NOSE_MISMATCH",
-        Lift::Fact,
-        Locks::Line,
         "the nut's nose does not belong to the flare",
         "the nut that the flare needs",
     ),
-    stop(
+    fact(
         Code::NoseUnknown,
         "NOSE_UNKNOWN",
-        Lift::Fact,
-        Locks::Line,
         "the form of the nut's nose is not known",
         "looking at the nut and recording its nose",
     ),
-    stop(
+    fact(
         Code::ThreadLookalike,
         "THREAD_LOOKALIKE",
-        Lift::Fact,
-        Locks::Line,
         "nut and port have different threads that turn together by hand and may hold on less than half of the thread",
         "the nut that the port was made for",
     ),
-    stop(
+    fact(
         Code::ClampMarginNone,
         "CLAMP_MARGIN_NONE",
-        Lift::Fact,
-        Locks::Line,
         "the nut comes to its end before it clamps the flare, or holds on hardly any thread",
         "a nut of the right length, or measuring port and nut again",
     ),
@@ -418,19 +385,15 @@ pub static TABLE: &[CodeRow] = &[
         "whether the nut clamps the flare before it comes to its end was not computed: a length is not known",
         "measuring the depths of the port and the lengths of the nut",
     ),
-    stop(
+    fact(
         Code::WasherOnFlare,
         "WASHER_ON_FLARE",
-        Lift::Fact,
-        Locks::Line,
         "a washer and a flare cannot both seal one joint",
         "the joint as it was made: one of the two",
     ),
-    stop(
+    fact(
         Code::WasherCount,
         "WASHER_COUNT",
-        Lift::Fact,
-        Locks::Line,
         "a joint that washers seal has too few or too many of them",
         "new washers, one under a shoulder and two at a banjo",
     ),

@@ -12,14 +12,15 @@ use super::{End, Nut, Port};
 use crate::flare::Flare;
 use crate::units::{Length, mm, to_mm};
 
-/// What is left when the flare is clamped; all three must be more than the depths can be off.
+/// What is left when the flare is clamped, at least: the thinnest flare leaves the least room, the thickest the least thread.
+/// All three must be more than the depths can be off.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ClampMargin {
     /// Between the nut's head and the port's face: threads that show, times the pitch.
     pub under_head: Length,
     /// Full thread of the port beyond the nut's first thread.
     pub beyond_thread: Length,
-    /// Thread of the nut that is in the thread of the port; below zero where they do not reach each other.
+    /// Thread of the nut that is in the thread of the port, at least; below zero where they do not reach each other.
     pub engaged: Length,
 }
 
@@ -47,17 +48,33 @@ impl ClampMargin {
         to_mm(self.engaged) / to_mm(pitch)
     }
 
-    fn of(nut: &Nut, port: &Port, flare_thickness: Length) -> Option<ClampMargin> {
-        let (thread, lead) = (to_mm(nut.thread_length()?), to_mm(nut.lead()?));
-        let depth = to_mm(port.thread_depth?);
-        let tip = to_mm(port.seat_depth?) - to_mm(flare_thickness);
-        // The nut's thread lies between these depths, the port's between 0 and its own.
-        let (front, back) = (tip - lead, tip - lead - thread);
+    fn of(nut: &Nut, port: &Port, [thin, thick]: [Length; 2]) -> Option<ClampMargin> {
+        let [least, most] = [Ends::of(nut, port, thin)?, Ends::of(nut, port, thick)?];
         Some(ClampMargin {
-            under_head: mm(-back),
-            beyond_thread: mm(depth - front),
-            engaged: mm(front.min(depth) - back.max(0.0)),
+            under_head: mm(-least.back),
+            beyond_thread: mm(least.depth - least.front),
+            engaged: mm(least.engaged().min(most.engaged())),
         })
+    }
+}
+
+/// How deep the two ends of a nut's thread lie, and how deep the port's goes, in mm.
+struct Ends {
+    front: f64,
+    back: f64,
+    depth: f64,
+}
+
+impl Ends {
+    fn of(nut: &Nut, port: &Port, flare_thickness: Length) -> Option<Ends> {
+        let (thread, lead) = (to_mm(nut.thread_length()?), to_mm(nut.lead()?));
+        let front = to_mm(port.seat_depth?) - to_mm(flare_thickness) - lead;
+        Some(Ends { front, back: front - thread, depth: to_mm(port.thread_depth?) })
+    }
+
+    /// The port's thread lies between 0 and its own depth.
+    fn engaged(&self) -> f64 {
+        self.front.min(self.depth) - self.back.max(0.0)
     }
 }
 
@@ -73,9 +90,10 @@ impl End {
     /// let port = Port::new("tee", nut.thread(), Some(Seat::Inverted45)).with_depths(mm(9.5), mm(10.0))?;
     /// let end = End { port: Some(port), ..End::new(nut, Flare::Double45) };
     /// let margin = end.clamp_margin(mm(0.7)).unwrap();
-    /// // The nose presses at 10 - 2 x 0.7 = 8.6: 11 - 8.6 under the head, 9.5 - 8.6 of thread beyond, 8.6 in thread.
+    /// // The nose presses at 10 - 2 x 0.7 = 8.6 or before: 11 - 8.6 under the head, 9.5 - 8.6 of thread beyond. A flare
+    /// // that is not thinned is 2 x 0.7 / sin 45 thick along the axis.
     /// assert!((to_mm(margin.under_head) - 2.4).abs() < 1e-9 && (to_mm(margin.beyond_thread) - 0.9).abs() < 1e-9);
-    /// assert!((to_mm(margin.engaged) - 8.6).abs() < 1e-9);
+    /// assert!((to_mm(margin.engaged) - (10.0 - 1.4 * 2.0_f64.sqrt())).abs() < 1e-9);
     /// # Ok::<(), linewright::Error>(())
     /// ```
     #[must_use]
@@ -83,6 +101,13 @@ impl End {
         if self.flare == Flare::Single37 {
             return None;
         }
-        ClampMargin::of(&self.nut, self.port.as_ref()?, self.flare.thickness_at_least(wall))
+        let thickness = [self.flare.thickness_at_least(wall), self.flare.thickness_at_most(wall)];
+        ClampMargin::of(&self.nut, self.port.as_ref()?, thickness)
+    }
+
+    /// The most of the nut's thread that can be in the port's, with the thinnest flare.
+    pub(crate) fn engaged_at_most(&self, wall: Length) -> Option<Length> {
+        let ends = Ends::of(&self.nut, self.port.as_ref()?, self.flare.thickness_at_least(wall))?;
+        Some(mm(ends.engaged()))
     }
 }

@@ -6,6 +6,9 @@ use crate::problem::{Part, Problem, Value};
 use crate::thread::Thread;
 use crate::units::{Length, mm, to_mm};
 
+/// Corners over flats of a hexagon: 2 / sqrt 3.
+const CORNERS: f64 = 1.154_700_538_379_251_5;
+
 /// A nut.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Nut {
@@ -36,9 +39,19 @@ impl Nut {
     /// With the size of its hexagon across the flats. It says nothing about the thread.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also where its corners are no wider than the nut's own thread or bore.
     pub fn with_across_flats(mut self, across_flats: Length) -> Result<Nut, Error> {
-        self.across_flats = Some(bounds::ACROSS_FLATS.length(across_flats)?);
+        let flats = bounds::ACROSS_FLATS.length(across_flats)?;
+        let thread = self.thread.map_or(0.0, |thread| to_mm(thread.diameter()));
+        let least = thread.max(to_mm(self.bore)) / CORNERS;
+        if to_mm(flats) <= least {
+            let need = Value::text(format!(
+                "more than {}: corners outside the nut's thread and bore",
+                Value::Length(mm(least))
+            ));
+            return Err(Error::field(Code::OutOfRange, "across_flats", Value::Length(across_flats), need));
+        }
+        self.across_flats = Some(flats);
         Ok(self)
     }
 
@@ -110,7 +123,7 @@ impl Nut {
     /// Hexagon across its corners: flats x 2 / sqrt 3 for sharp corners, so the real nut is no larger.
     #[must_use]
     pub fn across_corners(&self) -> Option<Length> {
-        self.across_flats.map(|flats| mm(to_mm(flats) * 2.0 / 3.0_f64.sqrt()))
+        self.across_flats.map(|flats| mm(to_mm(flats) * CORNERS))
     }
 
     /// The smallest centerline radius that the nut slides along on tube of diameter `od`; None where it does not pass

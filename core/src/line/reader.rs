@@ -172,6 +172,10 @@ impl Reader<'_> {
         let name = |field: &str| format!("{}_{field}", side.name().to_lowercase());
         let nut = self.nut(&name);
         let flare = self.read(&name("flare"), Flare::from_name);
+        let flare_diameter = self.length(&name("flare_diameter")).and_then(|size| {
+            let checked = bounds::MEASURED_FLARE.length(size);
+            self.keep(&name("flare_diameter"), checked)
+        });
         let port_thread = self.thread(&name("port_thread"));
         let seat = self.read(&name("seat"), Seat::from_name).flatten();
         let port_name = self.draft.get(&name("port"));
@@ -199,6 +203,7 @@ impl Reader<'_> {
         });
         let (loaded, holes) = (loaded?, holes?);
         Some(End {
+            flare_diameter,
             port,
             loaded,
             holes,

@@ -102,6 +102,8 @@ fn lists_that_do_not_belong_together_are_refused() {
         ("making", "machine", Code::UnknownName),
         ("a_in_place", "perhaps", Code::UnknownName),
         ("a_holes", "-3 mm", Code::OutOfRange),
+        ("b_flare_diameter", "1 mm", Code::OutOfRange),
+        ("a_across_flats", "8.6 mm", Code::OutOfRange),
         ("bends", "30 deg; 180 deg; 90 deg", Code::NoCorner),
         ("min_radius", "14 mm", Code::FieldMissing),
     ] {
@@ -128,6 +130,7 @@ fn the_rest_of_an_end_is_read() {
         ("a_loaded", "spring armor (long end to A); grommet"),
         ("a_holes", "13 mm; 12.5 mm"),
         ("b_in_place", "yes"),
+        ("b_flare_diameter", "7.2 mm"),
         ("making", "hand"),
         ("deferred", "left cylinder not bought yet"),
     ] {
@@ -144,6 +147,7 @@ fn the_rest_of_an_end_is_read() {
     assert_eq!(a.loaded[1], LoadedPart { name: "grommet".to_owned(), facing: String::new() });
     assert_eq!(a.holes.len(), 2);
     assert!(line.end(Side::B).flared_in_place && !a.flared_in_place);
+    assert_eq!(line.end(Side::B).flare_diameter.map(to_mm), Some(7.2));
     assert_eq!(line.path().bends()[2].making(), crate::Making::Hand);
     assert_eq!(line.waits_for(), Some("left cylinder not bought yet"));
 }

@@ -1,7 +1,8 @@
 //! Nut, flare and port of each end: whether they belong together. Not known is never taken for yes.
 
+use super::widths;
 use crate::code::Code;
-use crate::flare::{Fit, Flare, flare_size, known_diameters};
+use crate::flare::{Fit, Flare};
 use crate::line::{ClampMargin, End, Line};
 use crate::problem::{Ledger, Part, Problem, Side, Value};
 use crate::source::Source;
@@ -110,7 +111,8 @@ fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>, ledg
         Value::Count(turns as usize),
         Source::common_practice(),
     );
-    let held = end.nut.thread().map_or(error, |thread| mm(f64::from(turns) * to_mm(thread.pitch())));
+    let held = end.nut.thread().map_or(error, |thread| error + mm(f64::from(turns) * to_mm(thread.pitch())));
+    let engaged_most = end.engaged_at_most(wall).unwrap_or(margin.engaged);
     let short: Vec<_> = [
         (
             margin.under_head,
@@ -128,7 +130,7 @@ fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>, ledg
     ]
     .into_iter()
     .chain(wedges.map(|after| {
-        let left = mm(to_mm(after) - to_mm(margin.engaged));
+        let left = mm(to_mm(after) - to_mm(engaged_most));
         (left, error, "left before the thread may wedge", "its taper thread may wedge first")
     }))
     .filter(|(length, least, ..)| length < least)
@@ -180,35 +182,7 @@ fn check_end(line: &Line, part: Part, end: &End, problems: &mut Vec<Problem>, le
             Value::text(format!("more than {}", Value::Length(od))),
         );
     }
-    // What the flare is at least, and the root of the nut's own thread: a bore as wide as either holds nothing.
-    let flared = known_diameters(end.flare, od, wall).map(|[least, _]| to_mm(least));
-    let root_of = |thread: Thread| {
-        let root = thread.plain().limits(ThreadSide::External).ok().and_then(|limits| limits.minor.max);
-        root.map_or(to_mm(thread.diameter()) - 2.0 * to_mm(thread.height()), to_mm)
-    };
-    let root = end.nut.thread().map(root_of);
-    if let Some(most) = flared.into_iter().chain(root).reduce(f64::min)
-        && to_mm(end.nut.bore()) >= most
-    {
-        find(
-            Code::NutBoreLarge,
-            Value::Length(end.nut.bore()),
-            Value::text(format!("less than {}", Value::Length(mm(most)))),
-        );
-    }
-    match flare_size(end.flare, od) {
-        None => find(
-            Code::FlareSizeUnseen,
-            flare.clone(),
-            Value::text(format!("a flare wider than the nut's bore, {}", Value::Length(end.nut.bore()))),
-        ),
-        Some(size) if !size.is_for(wall) => find(
-            Code::FlareWallUnseen,
-            Value::Length(wall),
-            Value::text(format!("at most {}", Value::Length(size.wall_most))),
-        ),
-        Some(_) => {}
-    }
+    widths::check(end, od, wall, &mut find);
     let nose = end.nut.nose();
     match end.flare.fits_nose(nose) {
         Fit::Fits => {}

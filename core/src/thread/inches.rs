@@ -78,14 +78,16 @@ pub(super) fn whole_size(
         (None, Some(series)) => series.per_two_inch(size).is_some(),
         (None, None) => false,
     };
-    let is_number = !is_inch
-        && match per_two_inch {
-            Some(count) => is_number_size(whole, count),
-            None => number.is_some_and(has),
-        };
     let is_named = series.is_some() || is_inch;
     let lost =
         |count: u32| !whole.is_multiple_of(2) && [16, 32, 64, 128].contains(&count) && 2 * whole < count;
+    let is_number = !is_inch
+        && match per_two_inch {
+            // Of no series, and as like 5/32 without its slash.
+            Some(count) if !is_named && lost(count) => number.is_some_and(has),
+            Some(count) => is_number_size(whole, count),
+            None => number.is_some_and(has),
+        };
     let is_inches = inches.is_some_and(has)
         || inches.is_some() && (is_named || per_two_inch.is_some_and(|c| !lost(c)) && whole < 5);
     match (is_number, is_inches, per_two_inch) {
@@ -95,7 +97,7 @@ pub(super) fn whole_size(
         (true, true, None) => {
             wrong(Code::ThreadAmbiguous, format!("the threads per inch too: No. {whole}, or {whole} inches"))
         }
-        (false, false, Some(count)) if number.or(inches).is_some() => {
+        (false, false, Some(count)) if inches.is_some() => {
             let fraction = if lost(count) {
                 format!("{whole}/{} with its threads per inch, ", f64::from(count) / 2.0)
             } else {
@@ -110,6 +112,10 @@ pub(super) fn whole_size(
                 ),
             )
         }
+        (false, false, Some(_)) if number.is_some() => wrong(
+            Code::ThreadAmbiguous,
+            format!("No. {whole} with as many threads as it has, or a diameter with its inch sign"),
+        ),
         (false, false, _) => Ok(None),
     }
 }

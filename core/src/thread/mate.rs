@@ -72,14 +72,19 @@ impl Feel {
 }
 
 /// A male thread in a female one, from the limits of both. Worst is the combination of sizes that holds least.
+///
+/// A taper thread overlaps more the further it is turned in. Its overlaps and shares are the mean along the engaged length
+/// once it binds, as it does when it is hand-tight.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Mating {
     male: Thread,
     female: Thread,
     tight: Engagement,
     loose: Engagement,
-    worst: f64,
-    best: f64,
+    /// Share of the height at the entering end, for the two.
+    shares: [f64; 2],
+    /// By how much the mean overlap in mm grows for each mm turned in: a quarter of both tapers together.
+    growth: f64,
     /// Whether the very tightest sizes do not start, so that `tight` is the tightest that does.
     is_sometimes: bool,
 }
@@ -173,8 +178,8 @@ impl Mating {
             female: *female,
             tight: tightest,
             loose: loosest,
-            worst: share(loose),
-            best: share(tight),
+            shares: [share(tight), share(loose)],
+            growth: (male.taper().value + female.taper().value) / 4.0,
             is_sometimes,
         }
     }
@@ -210,30 +215,61 @@ impl Mating {
         }
     }
 
+    /// The mean overlap has grown by this, in mm, for the tightest and the loosest sizes, once they are turned in until they
+    /// bind or by a length, whichever comes first.
+    fn grown(&self, up_to_mm: f64) -> [f64; 2] {
+        // What never binds has no taper.
+        let along = |pair: &Engagement| pair.length.map_or(0.0, |length| to_mm(length).min(up_to_mm));
+        [along(&self.tight), along(&self.loose)].map(|length| self.growth * length)
+    }
+
+    /// The worst and the best share of the height, turned in as for [`Mating::grown`].
+    fn held(&self, up_to_mm: f64) -> [f64; 2] {
+        let height = to_mm(self.female.height());
+        let [tight, loose] = self.grown(up_to_mm).map(|grown| grown / height);
+        let [tight, loose] = [self.shares[0] + tight, self.shares[1] + loose];
+        [tight.min(loose), tight.max(loose)]
+    }
+
+    fn worst(&self) -> f64 {
+        self.held(f64::INFINITY)[0]
+    }
+
+    fn best(&self) -> f64 {
+        self.held(f64::INFINITY)[1]
+    }
+
+    fn overlaps(&self) -> [f64; 2] {
+        let [tight, loose] = self.grown(f64::INFINITY);
+        [to_mm(self.tight.overlap) + tight, to_mm(self.loose.overlap) + loose]
+    }
+
     /// Radial overlap in the worst case; negative where the crests pass each other.
     #[must_use]
     pub fn overlap_worst(&self) -> Length {
-        self.loose.overlap
+        let [tight, loose] = self.overlaps();
+        mm(tight.min(loose))
     }
 
     /// Radial overlap in the best case, of the sizes that start; where none does, how far the crests stand in each other's
     /// way.
     #[must_use]
     pub fn overlap_best(&self) -> Length {
-        self.tight.overlap
+        let [tight, loose] = self.overlaps();
+        mm(tight.max(loose))
     }
 
     /// The worst overlap as a share of the female's full height, 0 where there is none and where nothing starts. The right
     /// thread's own worst is well below 1 too.
     #[must_use]
     pub fn share_worst(&self) -> Ratio {
-        self.share(self.worst)
+        self.share(self.worst())
     }
 
     /// The best overlap, of the sizes that start, as a share of the female's full height; 0 where none does.
     #[must_use]
     pub fn share_best(&self) -> Ratio {
-        self.share(self.best)
+        self.share(self.best())
     }
 
     fn share(&self, overlap: f64) -> Ratio {
@@ -270,7 +306,7 @@ impl Mating {
             Some(length) if to_mm(length) < wanted_mm => to_mm(length) / wanted_mm,
             _ => 1.0,
         };
-        reached * self.worst.max(0.0)
+        reached * self.held(wanted_mm)[0].max(0.0)
     }
 
     /// What fingers notice. Where sizes disagree, the more treacherous answer.
@@ -279,11 +315,11 @@ impl Mating {
         let goes_in = |turns: Option<f64>| turns.is_none_or(|turns| turns >= HAND_TURNS);
         if self.starts() == Starts::Never {
             Feel::DoesNotStart
-        } else if self.best <= 0.0 {
+        } else if self.best() <= 0.0 {
             Feel::SlidesIn
         } else if !self.turns().into_iter().any(goes_in) {
             Feel::Binds
-        } else if self.best < RATTLE_SHARE {
+        } else if self.best() < RATTLE_SHARE {
             Feel::Rattles
         } else {
             Feel::TurnsIn
@@ -302,7 +338,7 @@ impl Mating {
             (Some(tight), _) => to_mm(tight).max(by_hand),
             (None, _) => STANDING_MM,
         };
-        let share = (reach / STANDING_MM).min(1.0) * self.worst.max(0.0);
+        let share = (reach / STANDING_MM).min(1.0) * self.held(reach)[0].max(0.0);
         !self.is_same() && matches!(self.feel(), Feel::TurnsIn | Feel::Rattles) && share < HALF
     }
 
@@ -316,11 +352,9 @@ impl Mating {
     #[must_use]
     pub fn verdict(&self) -> String {
         let percent = |share: f64| format!("{:.0} %", share.max(0.0) * 100.0);
-        let holds = format!(
-            "holds on {} (worst) to {} (best) of the thread height",
-            percent(self.worst),
-            percent(self.best)
-        );
+        let [worst, best] = self.held(f64::INFINITY).map(percent);
+        let bound = if self.growth > 0.0 { ", hand-tight" } else { "" };
+        let holds = format!("holds on {worst} (worst) to {best} (best) of the thread height{bound}");
         let (male, female) = (self.male.plain(), self.female.plain());
         if self.is_same() {
             return format!("{male} in {female}: the same thread, {holds}");

@@ -140,6 +140,14 @@ const fn npt(sixteenths: u32, per_two_inch: u32, diameter_in: f64, hand_tight_in
     Npt { sixteenths, per_two_inch, diameter_in, hand_tight_in }
 }
 
+/// How far the full flanks of a taper thread go from its end: what is useful of the external one, and as far in the other.
+pub(super) fn reach(thread: &Thread) -> Option<Length> {
+    match thread.size {
+        Size::Pipe { family: Family::Rc, row } => WHITWORTH[row].sealing_mm.map(|[.., length]| mm(length)),
+        _ => thread.useful_length(),
+    }
+}
+
 /// The row of a nominal size.
 pub(super) fn row(family: Family, sixteenths: u32) -> Option<usize> {
     match family {

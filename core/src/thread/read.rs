@@ -2,13 +2,17 @@
 
 use super::class::{Class, METRIC_CLASSES};
 use super::engagement::EngagementGroup;
-use super::inches::{LARGEST_SCREW, halves, parts_of_inch, pipe_parts, unified_size, whole_size};
+use super::inches::{halves, parts_of_inch, pipe_parts, unified_size, whole_size};
 use super::metric::TABLE_PITCHES;
+use super::read_pipe::{pipe_or_screw, pipe_thread};
 use super::unified::Series;
-use super::{Family, Size, Thread, pipe, spelling};
+use super::{Size, Thread, spelling};
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
+
+#[cfg(test)]
+mod tests;
 
 /// Largest diameter of ISO 965-1, in micrometers.
 const LARGEST_UM: u32 = 355_000;
@@ -86,9 +90,12 @@ fn parse(plain: &str) -> Result<Thread, Wrong> {
 fn count_first(body: &str) -> Option<String> {
     let at = body.to_ascii_lowercase().find("tpi")?;
     let (count, rest) = (body[..at].trim(), body[at + 3..].trim());
-    let (size, words) = split_size(rest);
-    let size = size.trim_end_matches(['"', '″']).trim_end();
-    let is_size = size.starts_with(|c: char| c.is_ascii_digit() || c == '.');
+    // A class begins with its digit.
+    let at = rest.find(|c: char| c.is_ascii_alphabetic()).unwrap_or(rest.len());
+    let is_class = rest[at..].starts_with(['a', 'A', 'b', 'B']) && rest[..at].ends_with(['1', '2', '3']);
+    let (size, words) = rest.split_at(if is_class { at - 1 } else { at });
+    let size = size.trim_end_matches(['"', '″', '-', ' ']);
+    let is_size = size.starts_with(|c: char| c.is_ascii_digit() || c == '.' || c == '#');
     (is_size && halves(count).is_some()).then(|| format!("{size}-{count} {words}"))
 }
 
@@ -202,15 +209,37 @@ fn metric(text: &str) -> Result<Thread, Wrong> {
     Ok(thread)
 }
 
-/// Whether a pitch is one of the standard's, and no coarser than that a diameter like this is made with: a quarter of the
-/// smallest diameters, a fifth and then a seventh of larger ones (the coarse series of ISO 261, from memory, stays within).
+/// The coarse series of ISO 261 (from memory): from which diameter on a pitch is the coarse one, both in micrometers.
+const COARSE: [(u32, u32); 23] = [
+    (1_000, 250),
+    (1_400, 300),
+    (1_600, 350),
+    (2_000, 400),
+    (2_200, 450),
+    (3_000, 500),
+    (3_500, 600),
+    (4_000, 700),
+    (4_500, 750),
+    (5_000, 800),
+    (6_000, 1_000),
+    (8_000, 1_250),
+    (10_000, 1_500),
+    (12_000, 1_750),
+    (14_000, 2_000),
+    (18_000, 2_500),
+    (24_000, 3_000),
+    (30_000, 3_500),
+    (36_000, 4_000),
+    (42_000, 4_500),
+    (48_000, 5_000),
+    (56_000, 5_500),
+    (64_000, 6_000),
+];
+
+/// Whether a pitch is one of the standard's, and no coarser than the coarse one of such a diameter.
 fn is_usual_pitch(diameter_um: u32, pitch_um: u32) -> bool {
-    let parts = match diameter_um {
-        ..3_000 => 4,
-        3_000..16_000 => 5,
-        _ => 7,
-    };
-    TABLE_PITCHES.contains(&pitch_um) && pitch_um * parts <= diameter_um
+    let coarse = COARSE.iter().take_while(|(from, _)| *from <= diameter_um).last();
+    TABLE_PITCHES.contains(&pitch_um) && coarse.is_some_and(|(_, coarse)| pitch_um <= *coarse)
 }
 
 /// `"10"` as 10 000, `"1.25"` as 1 250, `".75"` as 750.
@@ -218,6 +247,7 @@ fn thousandths(text: &str) -> Option<u32> {
     let (whole, part) = text.split_once('.').unwrap_or((text, ""));
     let digits = |t: &str| t.chars().all(|c| c.is_ascii_digit());
     if whole.is_empty() && part.is_empty()
+        || text.ends_with('.')
         || whole.len() > 4
         || part.len() > 3
         || !digits(whole)
@@ -226,75 +256,6 @@ fn thousandths(text: &str) -> Option<u32> {
         return None;
     }
     format!("0{whole}{part:0<3}").parse().ok()
-}
-
-/// `G1/8 A`, `Rp 1/4`, `1/8-27 NPT`, `NPT 1/8`, `1/8 BSPP`.
-fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong> {
-    // The longer names first: `npt` stands in `nptf`, `bsp` in `bspp`.
-    let names: [(&str, Option<Family>); 10] = [
-        ("nptf", None),
-        ("npsm", None),
-        ("npt", Some(Family::Npt)),
-        ("bspp", Some(Family::G)),
-        ("bspt", None),
-        ("bsp", None),
-        ("rp", Some(Family::Rp)),
-        ("rc", Some(Family::Rc)),
-        ("g", Some(Family::G)),
-        ("r", Some(Family::R)),
-    ];
-    let found = names.into_iter().find_map(|(name, family)| {
-        let at = low.find(name)?;
-        let outside = |c: Option<char>| c.is_none_or(|c| !c.is_ascii_alphabetic());
-        let is_word =
-            outside(low[..at].chars().next_back()) && outside(low[at + name.len()..].chars().next());
-        is_word.then(|| (name, family, text[..at].trim(), text[at + name.len()..].trim()))
-    });
-    let Some((name, family, before, after)) = found else { return Ok(None) };
-    let Some(family) = family else {
-        return match name {
-            "bspt" => wrong(
-                Code::ThreadAmbiguous,
-                "R (external, taper), Rc (internal, taper) or Rp (internal, parallel)",
-            ),
-            "bsp" => wrong(Code::ThreadAmbiguous, "G (parallel) or R, Rc, Rp (for sealing on the thread)"),
-            _ => wrong(Code::Unreadable, "NPT: the other American pipe threads are not computed here"),
-        };
-    };
-    // `G 1/8 in`, `R1/8"`: a size in inches is all there is.
-    let after = after.trim_end_matches(['"', '″']).trim_end();
-    let after = [" inch", " in.", " in"].iter().find_map(|word| after.strip_suffix(word)).unwrap_or(after);
-    let (size, rest) = if before.is_empty() { split_size(after) } else { (before, after) };
-    let (size, per_inch) = match size.rsplit_once('-') {
-        Some((size, count)) if is_count(count) => (size.trim(), Some(count.trim())),
-        _ => (size, None),
-    };
-    let Some(row) = pipe_parts(size).and_then(|parts| pipe::row(family, parts)) else {
-        return wrong(
-            Code::Unreadable,
-            "a pipe size that its standard has, from 1/16 to 6 (NPT to 12), such as G1/8 or 1/8-27 NPT",
-        );
-    };
-    if let Some(count) = per_inch {
-        let own = f64::from(pipe::per_two_inch(family, row)) / 2.0;
-        if halves(count).map(|halves| f64::from(halves) / 2.0) != Some(own) {
-            return wrong(Code::ThreadContradiction, format!("{own} threads per inch for this size"));
-        }
-    }
-    let class = match (family, rest.trim_start_matches('-').trim()) {
-        (_, "") => None,
-        (Family::G, "A" | "a") => Some(Class::PipeA),
-        (Family::G, "B" | "b") => Some(Class::PipeB),
-        (Family::G, _) => return wrong(Code::Unreadable, "class A or B after the size, or nothing"),
-        _ => return wrong(Code::Unreadable, "nothing after the size: this family has no classes"),
-    };
-    Ok(Some(Thread { class, ..Thread::of(Size::Pipe { family, row }) }))
-}
-
-/// `1/8 A` into size and rest: the size is digits, spaces, `/`, `-` and points up to the first letter.
-fn split_size(text: &str) -> (&str, &str) {
-    let at = text.find(|c: char| c.is_ascii_alphabetic()).unwrap_or(text.len());
-    (text[..at].trim().trim_end_matches('-'), &text[at..])
 }
 
 /// `3/8-24`, `7/16 - 24 UNS-2A`, `1 1/4-12`, `No. 10-32`, `.375-24 UNF`, `3/8 UNF`.
@@ -396,26 +357,8 @@ fn size_and_count(numbers: &str, is_named: bool) -> (&str, Option<&str>) {
 }
 
 /// Whether what stands after a dash is a number of threads: all numbers, and of fractions 4 1/2 and 11 1/2.
-fn is_count(text: &str) -> bool {
+pub(super) fn is_count(text: &str) -> bool {
     !text.contains('/') || halves(text.trim()).is_some()
-}
-
-/// A bare size and count that a pipe thread, larger than its name, has too.
-fn pipe_or_screw(sixteenths: u32, per_two_inch: u32) -> Result<(), Wrong> {
-    const IN_16TH: u32 = 62_500;
-    let has = |family: &Family| {
-        pipe::row(*family, sixteenths).is_some_and(|row| pipe::per_two_inch(*family, row) == per_two_inch)
-    };
-    let all = [Family::G, Family::R, Family::Rp, Family::Rc, Family::Npt];
-    let families: Vec<_> = all.into_iter().filter(has).map(Family::name).collect();
-    if families.is_empty() {
-        return Ok(());
-    }
-    let families = families.join(", ");
-    let series = Series::of(sixteenths * IN_16TH, per_two_inch).name();
-    let screw = format!(", or {series} after it for the screw of that diameter");
-    let screw = if sixteenths <= 16 * LARGEST_SCREW { screw } else { String::new() };
-    wrong(Code::ThreadAmbiguous, format!("the family of this pipe size, {families}{screw}"))
 }
 
 /// `UNF-2A`, `uns`, `2B`, `tpi`, nothing.

@@ -1,6 +1,6 @@
 //! The one measurement that tells two threads apart, with the reading to expect for each.
 
-use super::{Thread, ThreadSide};
+use super::{Thread, ThreadSide, pipe};
 use crate::error::Error;
 use crate::problem::Value;
 use crate::units::{angle_text, mm, to_deg, to_mm};
@@ -14,7 +14,7 @@ const DIAMETER_ERROR_MM: f64 = 0.05;
 const WEAR_MM: f64 = 0.1;
 /// Change of diameter over five millimeters that is seen with a caliper, in mm (ours, no source).
 const TAPER_SEEN_MM: f64 = 0.2;
-/// A taper thread's diameter is read within this many turns of its end (ours, no source).
+/// A taper thread's diameter may be read anywhere on its useful length, and on this many turns at least (ours, no source).
 const TAPER_TURNS: f64 = 8.0;
 /// Difference of flank angles that a profile gauge shows, in degrees (ours, no source).
 const FLANK_SEEN_DEG: f64 = 4.0;
@@ -91,7 +91,8 @@ impl Separation {
 /// thread, or its class, has not.
 pub(super) fn room(thread: &Thread, side: ThreadSide, wear_mm: f64) -> Option<(f64, f64)> {
     let limits = thread.limits(side).ok()?;
-    let along = TAPER_TURNS * to_mm(thread.pitch()) * thread.taper().value;
+    let turns = TAPER_TURNS * to_mm(thread.pitch());
+    let along = pipe::reach(thread).map_or(turns, |length| to_mm(length).max(turns)) * thread.taper().value;
     Some(match side {
         ThreadSide::External => (to_mm(limits.major.min?) - wear_mm, to_mm(limits.major.max?) + along),
         ThreadSide::Internal => (to_mm(limits.minor.min?) - along, to_mm(limits.minor.max?) + wear_mm),
