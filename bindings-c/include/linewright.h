@@ -276,7 +276,8 @@ typedef struct lw_line lw_line;
 typedef struct lw_lookalikes lw_lookalikes;
 
 /**
- * A male thread in a female one, from the limits of both.
+ * A male thread in a female one, from the limits of both. Overlaps and shares of a taper thread are the mean along the
+ * engaged length once it binds, as it does when it is hand-tight.
  */
 typedef struct lw_mating lw_mating;
 
@@ -3698,7 +3699,7 @@ lw_status lw_end_port_depths(const lw_end *end, lw_length *thread, lw_length *se
 /**
  * What is left of the nut's way when the flare is clamped, on a tube with this wall: between the nut's head and the
  * port's face, and of the port's full thread beyond the nut's first; and how much of the nut's thread is in the port's.
- * Where one of the first two is not above what the depths can be off, the nut comes to its own end first: it feels tight
+ * All three are the least, whatever a flare of this wall is thick. Where one of the first two is not above what the depths can be off, the nut comes to its own end first: it feels tight
  * and clamps nothing.
  *
  * Errors: LW_NOT_KNOWN where no port is recorded or a length or depth was not measured, LW_NOT_A_NUMBER,

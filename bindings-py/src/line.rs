@@ -191,8 +191,7 @@ impl End {
         flared_in_place: bool,
     ) -> PyResult<Self> {
         let port = port.map(|port| port.get().0.clone());
-        let flare_diameter =
-            flare_diameter.map(|size| quantity::length(size, "flare_diameter")).transpose()?;
+        let flare_diameter = quantity::length_if(flare_diameter, "flare_diameter")?;
         let holes = quantity::lengths(holes, "holes")?;
         let loaded = loaded.unwrap_or_default().into_iter().map(Loaded::part).collect();
         error::call(|| {
@@ -247,7 +246,8 @@ impl End {
     }
 
     /// What is left of the nut's way when the flare is clamped, on a tube with this wall; None where the port is not
-    /// recorded or one of the lengths is not known. What is not above zero clamps nothing, however tight it feels.
+    /// recorded or one of the lengths is not known. All three are the least, whatever a flare of this wall is thick. What is not
+    /// above zero clamps nothing, however tight it feels.
     ///
     /// Raises `InputError` (OUT_OF_RANGE and the codes of `read_length`), `QuantityError` for a bare number.
     ///

@@ -290,9 +290,14 @@ fn a_taper_pair_overlaps_by_the_mean_along_its_engaged_length() -> Outcome {
         assert!((pair.share_worst().value - 1.0).abs() < 0.001, "{}", pair.verdict());
         assert!(pair.verdict().contains("hand-tight") && pair.level() == Level::Note);
     }
-    // A shorter length than that to which they bind is held on less.
+    // A shorter length than that to which they bind is held on less: the loosest bind after 28.6 + 3.5 mm outside and a turn and
+    // a half inside, and lose two tapers of 1/32 in radius on the way back from there.
     let pair = mate("R 6", "Rc 6")?;
-    assert!(pair.engaged_share(mm(6.0))?.value < 0.7 && pair.engaged_share(mm(30.0))?.value > 0.7);
+    let (last, height) = (28.6 + 3.5 + 1.5 * 25.4 / 11.0, to_mm(pair.female().height()));
+    for wanted in [6.0, 20.0] {
+        let share = 1.0 - (last - wanted) / 32.0 / height;
+        assert!((pair.engaged_share(mm(wanted))?.value - share).abs() < 0.001, "{wanted} mm: {share}");
+    }
     Ok(())
 }
 

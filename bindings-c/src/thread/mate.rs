@@ -8,7 +8,8 @@ use linewright::thread::{Mating, Profile};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
-/// A male thread in a female one, from the limits of both.
+/// A male thread in a female one, from the limits of both. Overlaps and shares of a taper thread are the mean along the
+/// engaged length once it binds, as it does when it is hand-tight.
 #[derive(Debug)]
 pub struct lw_mating(pub(crate) Mating);
 

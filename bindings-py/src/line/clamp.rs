@@ -16,7 +16,7 @@ use pyo3::prelude::*;
 /// Raises `InputError` (NOT_A_NUMBER and the codes of `read_length`), `QuantityError` for a bare number.
 ///
 /// >>> import linewright as lw
-/// >>> margin = lw.ClampMargin(under_head="2.4 mm", beyond_thread="0.9 mm", engaged="8.6 mm")
+/// >>> margin = lw.ClampMargin(under_head="2.4 mm", beyond_thread="0.9 mm", engaged="8 mm")
 /// >>> print(margin.least)
 /// 0.9 mm
 #[pyclass(frozen, eq, module = "linewright")]
@@ -67,7 +67,7 @@ impl ClampMargin {
         Length(self.0.beyond_thread)
     }
 
-    /// Thread of the nut that is in the thread of the port; below zero where they do not reach each other.
+    /// Thread of the nut that is in the thread of the port, at least; below zero where they do not reach each other.
     #[getter]
     fn engaged(&self) -> Length {
         Length(self.0.engaged)

@@ -11,7 +11,8 @@ use linewright::units::{self, Area, to_mm2};
 use pyo3::prelude::*;
 
 /// A male thread in a female one, over all sizes that their classes allow: made by `mate`. Worst is the combination of
-/// sizes that holds least, best the one that holds most.
+/// sizes that holds least, best the one that holds most. Overlaps and shares of a taper thread are the mean along the engaged
+/// length once it binds, as it does when it is hand-tight.
 ///
 /// >>> import linewright as lw
 /// >>> mating = lw.mate("3/8-24 UNF-2A", "M10x1-6H")

@@ -48,7 +48,7 @@ impl Measured {
         Measured { side, diameter: None, pitch: None, wear_mm: USUAL_WEAR_MM }
     }
 
-    /// With the diameter over the crests: major outside, minor inside.
+    /// With the diameter over the crests: major outside, minor inside; of a taper thread anywhere on its full thread.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
