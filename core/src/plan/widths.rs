@@ -10,6 +10,11 @@ use crate::units::{Length, mm, to_mm};
 /// A flare is wider than its tube, and no wider than so many tubes (ours, no source).
 const WIDEST_FLARE: f64 = 2.0;
 
+/// To the micrometer that limits of threads have, and no more than it is.
+fn fine(size_mm: f64) -> String {
+    format!("{} mm", (size_mm * 1e3 + 1e-6).floor() / 1e3)
+}
+
 /// The widths of an end. A nut over its port, of a 37 degree flare, presses on a sleeve, which is not recorded, and its flare
 /// passes no thread.
 pub(super) fn check(end: &End, od: Length, wall: Length, find: &mut impl FnMut(Code, Value, Value)) {
@@ -56,7 +61,7 @@ fn bore(end: &End, flare_least: Option<f64>, find: &mut impl FnMut(Code, Value, 
     if let Some(most) = flare_least.into_iter().chain(root).reduce(f64::min)
         && to_mm(end.nut.bore()) >= most
     {
-        let need = Value::text(format!("less than {}", Value::Length(mm(most))));
+        let need = Value::text(format!("less than {}", fine(most)));
         find(Code::NutBoreLarge, Value::Length(end.nut.bore()), need);
     }
 }
@@ -66,7 +71,7 @@ fn passage(end: &End, [least, most]: [Length; 2], find: &mut impl FnMut(Code, Va
     let crests = |thread: Thread| thread.limits(ThreadSide::Internal).ok().map(|limits| limits.minor);
     let Some(hole) = end.port.as_ref().and_then(|port| port.thread).and_then(crests) else { return };
     let need = |size: Length| {
-        Value::text(format!("less than {}, the port's thread over its crests", Value::Length(size)))
+        Value::text(format!("less than {}, the port's thread over its crests", fine(to_mm(size))))
     };
     match (hole.min, hole.max) {
         (_, Some(widest)) if least >= widest => find(Code::FlareTooWide, Value::Length(least), need(widest)),
