@@ -152,6 +152,20 @@ fn a_thread_does_not_tell_the_seat() -> Outcome {
     Ok(())
 }
 
+/// Two tables of different standards agree: the flares of SAE J533 pass the threads of J512 and ISO 13486-1 for their tubes.
+#[test]
+fn flares_pass_the_usual_threads_of_their_tubes() -> Outcome {
+    let mut compared = 0;
+    for row in USUAL_THREADS.iter().filter(|row| row.seat == Seat::Inverted45) {
+        let Some(size) = flare_size(Flare::Double45, mm(row.od_mm)) else { continue };
+        let crests = Thread::read(row.designation)?.limits(ThreadSide::Internal)?.minor.min;
+        assert!(Some(size.most) < crests, "{}: {:?} in {crests:?}", row.designation, size.most);
+        compared += 1;
+    }
+    assert_eq!(compared, 6);
+    Ok(())
+}
+
 #[test]
 fn washers_go_where_no_flare_seals() {
     for end in HoseEnd::ALL {
