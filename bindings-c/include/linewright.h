@@ -147,6 +147,8 @@ enum lw_code {
     LW_FLARE_TOO_WIDE = 328,
     /** the flare passes the thread of its port with some of their sizes only */
     LW_FLARE_WIDTH_CLOSE = 329,
+    /** the diameter measured is that of no flare on this tube, or of another than the public figures have */
+    LW_FLARE_SIZE_ODD = 330,
     /** the seat of a port is not known, so the flare form is not settled */
     LW_SEAT_UNKNOWN = 401,
     /** the flare does not belong to the seat */
@@ -3699,7 +3701,8 @@ lw_status lw_end_port_depths(const lw_end *end, lw_length *thread, lw_length *se
 /**
  * What is left of the nut's way when the flare is clamped, on a tube with this wall: between the nut's head and the
  * port's face, and of the port's full thread beyond the nut's first; and how much of the nut's thread is in the port's.
- * All three are the least, whatever a flare of this wall is thick. Where one of the first two is not above what the depths can be off, the nut comes to its own end first: it feels tight
+ * All three are the least, for the thinnest and the thickest flare of this wall; of bubbles up to 1.6 tubes wide, on tube up
+ * to ten walls wide. Where one of the first two is not above what the depths can be off, the nut comes to its own end first: it feels tight
  * and clamps nothing.
  *
  * Errors: LW_NOT_KNOWN where no port is recorded or a length or depth was not measured, LW_NOT_A_NUMBER,

@@ -209,7 +209,8 @@ fn margin(end: Option<&lw_end>, wall: lw_length) -> Result<Option<ClampMargin>, 
 
 /// What is left of the nut's way when the flare is clamped, on a tube with this wall: between the nut's head and the
 /// port's face, and of the port's full thread beyond the nut's first; and how much of the nut's thread is in the port's.
-/// All three are the least, whatever a flare of this wall is thick. Where one of the first two is not above what the depths can be off, the nut comes to its own end first: it feels tight
+/// All three are the least, for the thinnest and the thickest flare of this wall; of bubbles up to 1.6 tubes wide, on tube up
+/// to ten walls wide. Where one of the first two is not above what the depths can be off, the nut comes to its own end first: it feels tight
 /// and clamps nothing.
 ///
 /// Errors: LW_NOT_KNOWN where no port is recorded or a length or depth was not measured, LW_NOT_A_NUMBER,

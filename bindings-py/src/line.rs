@@ -246,7 +246,8 @@ impl End {
     }
 
     /// What is left of the nut's way when the flare is clamped, on a tube with this wall; None where the port is not
-    /// recorded or one of the lengths is not known. All three are the least, whatever a flare of this wall is thick. What is not
+    /// recorded or one of the lengths is not known. All three are the least, for the thinnest and the thickest flare of this wall; of bubbles up to 1.6
+    /// tubes wide, on tube up to ten walls wide. What is not
     /// above zero clamps nothing, however tight it feels.
     ///
     /// Raises `InputError` (OUT_OF_RANGE and the codes of `read_length`), `QuantityError` for a bare number.

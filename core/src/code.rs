@@ -148,6 +148,7 @@ pub enum Code {
     FlareSizeUnknown = 327,
     FlareTooWide = 328,
     FlareWidthClose = 329,
+    FlareSizeOdd = 330,
     SeatUnknown = 401,
     FlareSeatMismatch = 402,
     Single45Refused = 403,

@@ -125,7 +125,7 @@ impl Flare {
     }
 
     /// The most that it puts there: two walls that did not thin, along the axis; of a bubble four walls, above the height
-    /// that its geometry has up to 1.6 tubes wide, on tube of up to ten walls (ours).
+    /// that its geometry has up to 1.6 tubes wide, on tube up to ten walls wide (ours).
     pub(crate) fn thickness_at_most(self, wall: Length) -> Length {
         match self {
             Flare::Double45 => 2.0 * std::f64::consts::SQRT_2 * wall,

@@ -300,7 +300,7 @@ static void made_up(void) {
     for (i = 0; i < count; i += 1) {
         OK(lw_problems_code(problems, i, &code));
         CHECK(code != LW_HOLE_TOO_SMALL);
-        odd += code == LW_FLARE_SIZE_UNKNOWN;
+        odd += code == LW_FLARE_SIZE_ODD;
     }
     /* No flare of a tube of 3/16 in is 30 mm wide. */
     CHECK(odd == 1);

@@ -318,6 +318,14 @@ pub static TABLE: &[CodeRow] = &[
         "the flare passes the thread of its port with some of their sizes only",
         "the diameter of a finished flare measured on a test piece, and the flare tried in the port",
     ),
+    stop(
+        Code::FlareSizeOdd,
+        "FLARE_SIZE_ODD",
+        Lift::Person,
+        Locks::Line,
+        "the diameter measured is that of no flare on this tube, or of another than the public figures have",
+        "measuring it again, another test piece, or the word of who measured it",
+    ),
     fact(
         Code::SeatUnknown,
         "SEAT_UNKNOWN",

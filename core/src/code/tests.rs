@@ -56,6 +56,7 @@ const PROMISED: &[(u16, &str, Level, Lift)] = &[
     (327, "FLARE_SIZE_UNKNOWN", Level::Caution, Lift::Fact),
     (328, "FLARE_TOO_WIDE", Level::Stop, Lift::Fact),
     (329, "FLARE_WIDTH_CLOSE", Level::Caution, Lift::Fact),
+    (330, "FLARE_SIZE_ODD", Level::Stop, Lift::Person),
     (401, "SEAT_UNKNOWN", Level::Stop, Lift::Fact),
     (402, "FLARE_SEAT_MISMATCH", Level::Stop, Lift::Fact),
     (403, "SINGLE_45_REFUSED", Level::Refuse, Lift::Never),

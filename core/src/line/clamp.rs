@@ -13,6 +13,7 @@ use crate::flare::Flare;
 use crate::units::{Length, mm, to_mm};
 
 /// What is left when the flare is clamped, at least: the thinnest flare leaves the least room, the thickest the least thread.
+/// Of bubbles that holds up to 1.6 tubes wide, on tube up to ten walls wide.
 /// All three must be more than the depths can be off.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ClampMargin {

@@ -5,10 +5,12 @@ use crate::flare::{Flare, flare_size, known_diameters};
 use crate::line::End;
 use crate::problem::Value;
 use crate::thread::{Thread, ThreadSide};
-use crate::units::{Length, mm, to_mm};
+use crate::units::{Length, to_mm};
 
 /// A flare is wider than its tube, and no wider than so many tubes (ours, no source).
 const WIDEST_FLARE: f64 = 2.0;
+/// How well a diameter is measured with a caliper, in mm either way (ours, no source).
+const ERROR_MM: f64 = 0.05;
 
 /// To the micrometer that limits of threads have, and no more than it is.
 fn fine(size_mm: f64) -> String {
@@ -19,24 +21,15 @@ fn fine(size_mm: f64) -> String {
 /// passes no thread.
 pub(super) fn check(end: &End, od: Length, wall: Length, find: &mut impl FnMut(Code, Value, Value)) {
     let is_over = end.flare == Flare::Single37;
-    let is_flare = |size: &Length| to_mm(od) < to_mm(*size) && to_mm(*size) <= WIDEST_FLARE * to_mm(od);
-    let measured = end.flare_diameter.filter(is_flare);
-    let flared = measured.map(|size| [size; 2]).or_else(|| known_diameters(end.flare, od, wall));
-    let flared = flared.filter(|_| !is_over);
-    bore(end, flared.map(|[least, _]| to_mm(least)), find);
+    let known = known_diameters(end.flare, od, wall).map(|sizes| sizes.map(to_mm));
+    let measured = end.flare_diameter.map(|size| [to_mm(size) - ERROR_MM, to_mm(size) + ERROR_MM]);
+    let flared = measured.or(known).filter(|_| !is_over);
+    bore(end, flared.map(|[least, _]| least), find);
     if let Some(sizes) = flared {
         passage(end, sizes, find);
     }
     match (end.flare_diameter, flare_size(end.flare, od)) {
-        (Some(given), _) if measured.is_none() => find(
-            Code::FlareSizeUnknown,
-            Value::Length(given),
-            Value::text(format!(
-                "more than {}, the tube's, and at most {}",
-                Value::Length(od),
-                Value::Length(mm(WIDEST_FLARE * to_mm(od)))
-            )),
-        ),
+        (Some(given), _) => odd(given, od, known, find),
         (None, None) if !is_over => find(
             Code::FlareSizeUnknown,
             Value::text(format!("{} flare", end.flare.name())),
@@ -51,7 +44,16 @@ pub(super) fn check(end: &End, od: Length, wall: Length, find: &mut impl FnMut(C
     }
 }
 
-/// A bore as wide as the flare, or as what its own thread leaves of the nut, holds nothing.
+/// Whether what was measured can be a flare of this tube, and one as the public figures have it.
+fn odd(given: Length, od: Length, known: Option<[f64; 2]>, find: &mut impl FnMut(Code, Value, Value)) {
+    let [least, most] = known.unwrap_or([to_mm(od), WIDEST_FLARE * to_mm(od)]);
+    if to_mm(given) < least - ERROR_MM || to_mm(given) > most + ERROR_MM {
+        let need = Value::text(format!("{} to {}", fine(least), fine(most)));
+        find(Code::FlareSizeOdd, Value::text(fine(to_mm(given))), need);
+    }
+}
+
+/// A bore as wide as the flare, or as what its own thread leaves of the nut, holds nothing. The bore was measured too.
 fn bore(end: &End, flare_least: Option<f64>, find: &mut impl FnMut(Code, Value, Value)) {
     let side = if end.flare == Flare::Single37 { ThreadSide::Internal } else { ThreadSide::External };
     let root = end.nut.thread().map(|thread| {
@@ -59,25 +61,24 @@ fn bore(end: &End, flare_least: Option<f64>, find: &mut impl FnMut(Code, Value, 
         minor.map_or(to_mm(thread.diameter()) - 2.0 * to_mm(thread.height()), to_mm)
     });
     if let Some(most) = flare_least.into_iter().chain(root).reduce(f64::min)
-        && to_mm(end.nut.bore()) >= most
+        && to_mm(end.nut.bore()) >= most - ERROR_MM
     {
-        let need = Value::text(format!("less than {}", fine(most)));
-        find(Code::NutBoreLarge, Value::Length(end.nut.bore()), need);
+        let need = Value::text(format!("less than {}", fine(most - ERROR_MM)));
+        find(Code::NutBoreLarge, Value::text(fine(to_mm(end.nut.bore()))), need);
     }
 }
 
 /// Whether the flare passes the crests of the port's thread on its way to the seat. A taper thread is narrower inside.
-fn passage(end: &End, [least, most]: [Length; 2], find: &mut impl FnMut(Code, Value, Value)) {
+fn passage(end: &End, [least, most]: [f64; 2], find: &mut impl FnMut(Code, Value, Value)) {
     let crests = |thread: Thread| thread.limits(ThreadSide::Internal).ok().map(|limits| limits.minor);
     let Some(hole) = end.port.as_ref().and_then(|port| port.thread).and_then(crests) else { return };
-    let need = |size: Length| {
-        Value::text(format!("less than {}, the port's thread over its crests", fine(to_mm(size))))
+    let mut tell = |code: Code, flare: f64, hole: f64| {
+        let need = format!("less than {}, the port's thread over its crests", fine(hole));
+        find(code, Value::text(fine(flare)), Value::text(need));
     };
-    match (hole.min, hole.max) {
-        (_, Some(widest)) if least >= widest => find(Code::FlareTooWide, Value::Length(least), need(widest)),
-        (Some(narrowest), _) if most >= narrowest => {
-            find(Code::FlareWidthClose, Value::Length(most), need(narrowest));
-        }
+    match (hole.min.map(to_mm), hole.max.map(to_mm)) {
+        (_, Some(widest)) if least >= widest => tell(Code::FlareTooWide, least, widest),
+        (Some(narrowest), _) if most >= narrowest => tell(Code::FlareWidthClose, most, narrowest),
         _ => {}
     }
 }

@@ -227,7 +227,8 @@ impl Mating {
     fn held(&self, up_to_mm: f64) -> [f64; 2] {
         let height = to_mm(self.female.height());
         let [tight, loose] = self.grown(up_to_mm).map(|grown| grown / height);
-        let [tight, loose] = [self.shares[0] + tight, self.shares[1] + loose];
+        // A ridge deeper than the female's own has no more to hold on.
+        let [tight, loose] = [self.shares[0] + tight, self.shares[1] + loose].map(|share| share.min(1.0));
         [tight.min(loose), tight.max(loose)]
     }
 

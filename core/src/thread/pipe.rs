@@ -250,8 +250,15 @@ fn at_gauge_plane(row: &Whitworth) -> Raw {
     Raw { major: span(d), pitch: span(d2), minor: span(d1), rounded_root: f64::NAN, checked: Checked::Memory }
 }
 
-/// NPT: E0 = D - (0.05 D + 1.1) p at the tip, E1 = E0 + L1 / 16 at the mouth, thread height 0.8 p (all seen), gauging one
-/// turn either way (from memory, so that the limits are too).
+/// Most truncation of a crest of NPT, from the sharp V, in inches: twice the threads per inch, and how much (ASME B1.20.1, in a
+/// chart; the least is 0.033 p, which leaves the height of 0.8 p).
+const TRUNCATION_IN: [(u32, f64); 5] = [(54, 0.0036), (36, 0.0049), (28, 0.0056), (23, 0.0063), (16, 0.0078)];
+/// Height of the sharp V over the pitch: sqrt(3) / 2.
+const SHARP: f64 = 0.866_025_403_784_438_6;
+
+/// NPT: E0 = D - (0.05 D + 1.1) p at the tip, E1 = E0 + L1 / 16 at the mouth, thread height 0.8 p less the truncation of its
+/// crest (all seen), gauging one turn either way (from memory, so that the limits are too). Roots are taken as deep as the
+/// least truncation leaves them: how a crest meets a flatter one is left to the sealant.
 fn npt_limits(row: &Npt, side: ThreadSide) -> Raw {
     let p = 2.0 / f64::from(row.per_two_inch);
     let tip = row.diameter_in - (0.05 * row.diameter_in + 1.1) * p;
@@ -260,11 +267,18 @@ fn npt_limits(row: &Npt, side: ThreadSide) -> Raw {
         ThreadSide::Internal => tip + row.hand_tight_in * TAPER,
     };
     let turn = p * TAPER;
-    let span = |at: f64| [(at - turn) * MM_PER_INCH, (at + turn) * MM_PER_INCH];
+    let cut =
+        TRUNCATION_IN.iter().find(|(count, _)| *count == row.per_two_inch).map_or(f64::NAN, |row| row.1);
+    let flat = (0.8 - SHARP) * p + 2.0 * cut;
+    let [major_less, minor_more] = match side {
+        ThreadSide::External => [flat, 0.0],
+        ThreadSide::Internal => [0.0, flat],
+    };
+    let span = |low: f64, high: f64| [(low - turn) * MM_PER_INCH, (high + turn) * MM_PER_INCH];
     Raw {
-        major: span(pitch + 0.8 * p),
-        pitch: span(pitch),
-        minor: span(pitch - 0.8 * p),
+        major: span(pitch + 0.8 * p - major_less, pitch + 0.8 * p),
+        pitch: span(pitch, pitch),
+        minor: span(pitch - 0.8 * p, pitch - 0.8 * p + minor_more),
         rounded_root: f64::NAN,
         checked: Checked::Memory,
     }
