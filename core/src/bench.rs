@@ -126,9 +126,22 @@ impl FlareTool {
     /// With how much shorter the tube gets, tip to tip: measured on a test piece.
     ///
     /// # Errors
-    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`.
+    /// `NOT_A_NUMBER` or `OUT_OF_RANGE`, also for no less than what stood out: the height of the flare is left of that.
     pub fn with_net_shortening(mut self, net: Length) -> Result<FlareTool, Error> {
-        self.net_shortening = Some(bounds::NET_SHORTENING.length(net)?);
+        let net = bounds::NET_SHORTENING.length(net)?;
+        if net >= self.projection {
+            let need = format!(
+                "less than what stands out of the clamp, {}: a flare is left of it",
+                Value::Length(self.projection)
+            );
+            return Err(Error::field(
+                Code::OutOfRange,
+                "net_shortening",
+                Value::Length(net),
+                Value::text(need),
+            ));
+        }
+        self.net_shortening = Some(net);
         Ok(self)
     }
 

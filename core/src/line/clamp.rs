@@ -37,7 +37,7 @@ impl ClampMargin {
         if to_mm(self.under_head) < to_mm(self.beyond_thread) { self.under_head } else { self.beyond_thread }
     }
 
-    /// Threads that show between head and face. Two are usual, none is suspicious (common practice, no source).
+    /// Threads that show between head and face, at least: more with a thicker flare. Two are usual, none is suspicious (common practice, no source).
     #[must_use]
     pub fn threads_showing(&self, pitch: Length) -> f64 {
         to_mm(self.under_head) / to_mm(pitch)

@@ -48,18 +48,20 @@ fn threads(end: &End, nut: &Thread, hole: &Thread, part: &Part, problems: &mut V
         Problem::new(code, part.clone()).got(got).need(need)
     };
     // The nut of a 37 degree flare goes over its port.
-    let (male, female) = if end.flare == Flare::Single37 { (hole, nut) } else { (nut, hole) };
+    let is_over = end.flare == Flare::Single37;
+    let (male, female) = if is_over { (hole, nut) } else { (nut, hole) };
+    let side_of_nut = if is_over { ThreadSide::Internal } else { ThreadSide::External };
     match Mating::new(male, female) {
         Ok(pair) if pair.is_same() => {}
         Ok(pair) => {
             let code = if pair.is_lookalike() { Code::ThreadLookalike } else { Code::ThreadMismatch };
             let mut problem = found(code).why(pair.verdict());
-            if let Some(way) = ways_apart(nut, hole, ThreadSide::External)
-                .iter()
-                .find(|way| way.separates && pair.is_lookalike())
+            if let Some(way) =
+                ways_apart(nut, hole, side_of_nut).iter().find(|way| way.separates && pair.is_lookalike())
             {
                 let words = way.words(nut.plain(), hole.plain());
-                problem = problem.fix(format!("the nut that the port was made for; to be sure, {words}"));
+                problem = problem
+                    .fix(format!("the nut that the port was made for; to be sure, on the nut {words}"));
             }
             problems.push(problem);
         }
@@ -113,6 +115,17 @@ fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>, ledg
     );
     let held = end.nut.thread().map_or(error, |thread| error + mm(f64::from(turns) * to_mm(thread.pitch())));
     let engaged_most = end.engaged_at_most(wall).unwrap_or(margin.engaged);
+    // How thick a flare is is known within bounds only: between them it is not known whether enough thread holds.
+    if margin.engaged < held && engaged_most >= held {
+        let [least, most] = [margin.engaged, engaged_most].map(Value::Length);
+        problems.push(
+            Problem::new(Code::ClampMarginUnknown, part.clone())
+                .got(Value::text(format!("{least} to {most} of the nut's thread in the port's")))
+                .need(Value::text(format!("at least {}", Value::Length(held))))
+                .why("whether enough thread holds when the nut clamps depends on how thick the flare is, which is not known")
+                .fix("counting the turns of the nut until it is snug on a finished flare"),
+        );
+    }
     let short: Vec<_> = [
         (
             margin.under_head,
@@ -126,7 +139,7 @@ fn clamp(end: &End, wall: Length, part: &Part, problems: &mut Vec<Problem>, ledg
             "of the port's thread beyond the nut's",
             "its thread meets the end of the port's",
         ),
-        (margin.engaged, held, "of the nut's thread in the port's", "hardly any thread holds it"),
+        (engaged_most, held, "of the nut's thread in the port's", "hardly any thread holds it"),
     ]
     .into_iter()
     .chain(wedges.map(|after| {

@@ -106,7 +106,7 @@ fn bad_input_is_refused() {
 fn a_test_piece_wins_over_the_trade() {
     let former = Former::new(mm(14.3), mm(20.0)).unwrap();
     let taken = |flare, net: Option<f64>, spare: Option<f64>| {
-        let mut tool = FlareTool::new(flare, mm(13.0), mm(4.0)).unwrap();
+        let mut tool = FlareTool::new(flare, mm(13.0), mm(8.0)).unwrap();
         if let Some(net) = net {
             tool = tool.with_net_shortening(mm(net)).unwrap();
         }

@@ -59,7 +59,7 @@ const CHART: RowSource = RowSource::new(
     Checked::SecondHand,
 );
 const G: RowSource =
-    RowSource::new("ISO 228-1:1994", "table 1, two open-source transcriptions", Checked::Seen);
+    RowSource::new("ISO 228-1:1994", "table 1, quoted by two open-source projects", Checked::SecondHand);
 const R: RowSource = RowSource::new(
     "ISO 7-1, edition not known",
     "quoted by Mechanical Engineer's Pocket Book, 4.1.38",

@@ -18,7 +18,13 @@ pub(super) fn parts_of_inch(text: &str, base: u32) -> Option<u32> {
 
 /// The nominal size of a pipe in 16ths of an inch.
 pub(super) fn pipe_parts(text: &str) -> Option<u32> {
-    parts_up_to(text, 16, LARGEST_PIPE)
+    // `2.5` and `.125`.
+    let parts = |number: f64| {
+        let parts = 16.0 * number;
+        let whole = (1..=16 * LARGEST_PIPE).find(|whole| (f64::from(*whole) - parts).abs() < 1e-9);
+        whole.filter(|_| text.contains('.'))
+    };
+    parts_up_to(text, 16, LARGEST_PIPE).or_else(|| text.trim().parse().ok().and_then(parts))
 }
 
 fn parts_up_to(text: &str, base: u32, largest: u32) -> Option<u32> {

@@ -241,7 +241,8 @@ impl Mating {
     }
 
     fn overlaps(&self) -> [f64; 2] {
-        let [tight, loose] = self.grown(f64::INFINITY);
+        let is_in = self.starts() != Starts::Never;
+        let [tight, loose] = if is_in { self.grown(f64::INFINITY) } else { [0.0; 2] };
         [to_mm(self.tight.overlap) + tight, to_mm(self.loose.overlap) + loose]
     }
 

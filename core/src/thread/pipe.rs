@@ -73,7 +73,7 @@ const TOLERANCES_14: [f64; 3] = [0.142, 0.541, 0.284];
 const TOLERANCES_11: [f64; 3] = [0.180, 0.640, 0.360];
 const TOLERANCES_WIDE: [f64; 3] = [0.217, 0.640, 0.434];
 
-/// Diameters and tolerances of ISO 228-1:1994, every size of it, as in two open-source transcriptions. The gauge lengths of
+/// Diameters and tolerances of ISO 228-1:1994, every size of it, as two open-source projects quote it. The gauge lengths of
 /// ISO 7-1 were seen in a public table (4 in is rounded to 25.5 there; here it is 25.4, from memory); their tolerances and
 /// the useful lengths are from memory.
 static WHITWORTH: [Whitworth; 24] = [
@@ -208,7 +208,7 @@ fn parallel(row: &Whitworth, class: Option<Class>, side: ThreadSide) -> Raw {
                 pitch: [d2 - pitch, d2],
                 minor: [f64::NAN, d1],
                 rounded_root: f64::NAN,
-                checked: Checked::Seen,
+                checked: Checked::SecondHand,
             }
         }
         ThreadSide::Internal => Raw {
@@ -216,7 +216,7 @@ fn parallel(row: &Whitworth, class: Option<Class>, side: ThreadSide) -> Raw {
             pitch: [d2, d2 + pitch],
             minor: [d1, d1 + minor],
             rounded_root: f64::NAN,
-            checked: Checked::Seen,
+            checked: Checked::SecondHand,
         },
     }
 }

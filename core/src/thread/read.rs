@@ -94,7 +94,7 @@ fn count_first(body: &str) -> Option<String> {
     let at = rest.find(|c: char| c.is_ascii_alphabetic()).unwrap_or(rest.len());
     let is_class = rest[at..].starts_with(['a', 'A', 'b', 'B']) && rest[..at].ends_with(['1', '2', '3']);
     let (size, words) = rest.split_at(if is_class { at - 1 } else { at });
-    let size = size.trim_end_matches(['"', '″', '-', ' ']);
+    let size = size.trim_end_matches(['"', '-', ' ']);
     let is_size = size.starts_with(|c: char| c.is_ascii_digit() || c == '.' || c == '#');
     (is_size && halves(count).is_some()).then(|| format!("{size}-{count} {words}"))
 }
@@ -107,7 +107,7 @@ fn no_thread(low: &str) -> Wrong {
         let need = "a metric, Unified or pipe thread: Whitworth, BSF and BA threads are not computed here";
         return (Code::Unreadable, need.to_owned());
     }
-    let ends = ["mm", "in", "inch", "\"", "″"].iter().any(|word| tight.ends_with(word));
+    let ends = ["mm", "in", "inch", "\""].iter().any(|word| tight.ends_with(word));
     let is_tool = ["spanner", "wrench", "hex", "af", "a/f", "flats", "nut", "sw"]
         .iter()
         .any(|word| tight.contains(word));

@@ -67,14 +67,19 @@ pub(super) fn pipe_thread(text: &str, low: &str) -> Result<Option<Thread>, Wrong
 /// texts: `1/8-27` and nothing, or nothing and `1/8 A`.
 fn size_and_rest<'a>(before: &'a str, after: &'a str) -> (&'a str, Option<&'a str>, &'a str) {
     let ((before, first), (after, last)) = (spelled_count(before), spelled_count(after));
+    // `1/8 NPT-27`.
+    let named = (!before.is_empty()).then(|| after.trim_start_matches(['-', ' ']));
+    let (after, last) = match named.filter(|count| halves(count).is_some()) {
+        Some(count) => ("", Some(count)),
+        None => (after, last),
+    };
     let (size, rest) = match before {
         "" => split_size(after.trim_start_matches('-').trim_start()),
         size => (size, after),
     };
     // `G 1/8 in A`, `R1/8"`: a size in inches is all there is.
     let rest = rest.trim_start();
-    let rest =
-        ["inch", "in.", "in", "\"", "″"].iter().find_map(|word| rest.strip_prefix(word)).unwrap_or(rest);
+    let rest = ["inch", "in.", "in", "\""].iter().find_map(|word| rest.strip_prefix(word)).unwrap_or(rest);
     let dashed = size.rsplit_once('-').filter(|(_, count)| is_count(count));
     // `3/8 18 NPT`.
     let spaced =
@@ -98,7 +103,7 @@ fn spelled_count(text: &str) -> (&str, Option<&str>) {
 
 /// `1/8 A` into size and rest: the size is digits, spaces, `/`, `-` and points.
 fn split_size(text: &str) -> (&str, &str) {
-    let is_rest = |c: char| c.is_ascii_alphabetic() || matches!(c, '"' | '″');
+    let is_rest = |c: char| c.is_ascii_alphabetic() || c == '"';
     let at = text.find(is_rest).unwrap_or(text.len());
     (text[..at].trim().trim_end_matches('-'), &text[at..])
 }

@@ -26,6 +26,7 @@ const HANDS: [(&str, Hand); 6] = [
 /// With the signs that every keyboard has.
 pub(super) fn plain(text: &str) -> String {
     let spelled: String = text
+        .replace("''", "\"")
         .chars()
         .map(|c| match FRACTIONS.iter().find(|(sign, _)| *sign == c) {
             Some((_, fraction)) => (*fraction).to_owned(),
@@ -39,6 +40,7 @@ pub(super) fn plain(text: &str) -> String {
             ',' => '.',
             '\u{2044}' | '\u{2215}' => '/',
             '–' | '−' | '—' | '\u{2010}' | '\u{2011}' | '\u{2012}' => '-',
+            '”' | '″' => '"',
             '\u{a0}' | '\u{202f}' | '\u{2009}' => ' ',
             c => c,
         })
@@ -79,8 +81,8 @@ fn ends_with_class(text: &str) -> bool {
 /// of inches. A size alone keeps its sign.
 pub(super) fn without_inch(text: &str) -> (String, bool) {
     let signed = with_inch_sign(text);
-    let is_whole = signed.split_once(['"', '″']).is_some_and(|(size, _)| size.trim().parse::<u32>().is_ok());
-    let bare = signed.replace(['"', '″'], " ");
+    let is_whole = signed.split_once('"').is_some_and(|(size, _)| size.trim().parse::<u32>().is_ok());
+    let bare = signed.replace('"', " ");
     let is_named = bare.contains('-') || bare.trim().ends_with(|c: char| c.is_ascii_alphabetic());
     (if is_named { bare.trim().to_owned() } else { signed }, is_whole)
 }
