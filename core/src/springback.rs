@@ -55,7 +55,7 @@ impl Trial {
     /// Whether it is a bend that sprang back, or was read as springing forward by no more degrees than given.
     fn check(&self, forward: f64) -> Result<(), Error> {
         let (set, got) = (bounds::ANGLE.angle(self.set)?, bounds::ANGLE.angle(self.got)?);
-        if to_deg(got) > 0.0 && to_deg(got) <= to_deg(set) + forward {
+        if to_deg(got) > 0.0 && to_deg(set) > 0.0 && to_deg(got) <= to_deg(set) + forward {
             return Ok(());
         }
         Err(unusable(&trial_text(self), "a bend that springs back a little; were set and got exchanged?"))

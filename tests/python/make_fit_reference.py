@@ -2,11 +2,12 @@
 
 Least squares by the normal equations of `numpy.linalg`, Student's numbers by `scipy.stats.t`, the interval of the
 setting by root finding on its definition (all settings whose value is no further from the one wanted than the line's
-half width, none below the one wanted), and with a prior by adding the inverse of its covariance. Run it from anywhere.
+half width, none below the one wanted), and with a prior by adding the inverse of its covariance. Readings may all be off to
+one side, by what is left of half their step; the line then moves as its normal equations say. Run it from anywhere.
 """
 
 import random
-from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 
 import numpy as np
@@ -18,26 +19,33 @@ SEED = 20_261_126
 ROWS = 120
 
 
+STEPS = {"1": 1e-6, "0.5": 1e-6, "1/3": 0.005, "0.25": 1e-6, "0.2": 1e-6, "1/6": 0.005, "0.1": 1e-6, "0.05": 1e-6}
+STEPS |= {"1/60": 1e-6, "0.02": 1e-6, "0.01": 1e-6}
+
+
 def read_to(gots):
-    """The coarsest step that all angles are multiples of; 0 where there is none."""
-    for step in "1 0.5 0.25 0.2 0.1 0.05 0.02 0.01".split():
-        if len(gots) and all(Decimal(repr(round(float(got), 6))) % Decimal(step) == 0 for got in gots):
-            return float(step)
+    """The coarsest step that more than half of the angles are multiples of; 0 where there is none."""
+    for step, near in STEPS.items():
+        off = [Fraction(repr(round(float(got), 9))) / Fraction(step) for got in gots]
+        if 2 * sum(abs(n - round(n)) * Fraction(step) < near for n in off) > len(off):
+            return float(Fraction(step))
     return 0.0
 
 
-def rounding(sets, gots):
-    """What rounding adds to a reading, one standard deviation; bends at one setting are rounded alike, all of them."""
-    step = read_to(gots)
-    if not step:
-        return 0.0
-    apart = {round(2 * s / step) for s in sets}
-    return step / 12**0.5 * (len(gots) / len(apart)) ** 0.5
+def rounding(gots):
+    """What rounding adds to a reading, one standard deviation."""
+    return read_to(gots) / 12**0.5
+
+
+def one_sided(step, scatter):
+    """How far readings may all be off to one side: half a step, damped as the mean of a rounded normal number is."""
+    own = max(0.0, scatter**2 - step**2 / 12)
+    return step / 2 * float(np.exp(-2 * np.pi**2 * own / step**2)) if step else 0.0
 
 
 def fitted(sets, gots, prior, least=None):
     """Parts of the line, their covariance for a scatter of 1, the square of the scatter, its degrees of freedom."""
-    least = rounding(sets, gots) if least is None else least
+    least = rounding(gots) if least is None else least
     x, y = np.array(sets), np.array(sets) - np.array(gots)
     design = np.column_stack([np.ones_like(x), x])
     if prior is None:
@@ -50,8 +58,7 @@ def fitted(sets, gots, prior, least=None):
     # The belief as an observation of both parts at once, and its own sum of squares.
     center = np.array([a0, b0])
     belief = scatter**2 * np.linalg.inv([[sa**2, correlation * sa * sb], [correlation * sa * sb, sb**2]])
-    # A trial with the square of half its step beside the variance of the bend.
-    weight = scatter**2 / (scatter**2 + 3 * least**2)
+    weight = weight_of(gots, prior)
     information = weight * design.T @ design + belief
     beta = np.linalg.solve(information, weight * design.T @ y + belief @ center)
     dof = worth + len(x)
@@ -60,31 +67,83 @@ def fitted(sets, gots, prior, least=None):
     return beta, np.linalg.inv(information), square, dof
 
 
-def intervals(sets, gots, wanted, chance, prior):
-    beta, covariance, square, dof = fitted(sets, gots, prior)
-    factor = stats.t.ppf(0.5 + chance / 2, dof)
+def weight_of(gots, prior):
+    """A trial beside a belief: the variance of its rounding adds to that of the bend."""
+    return prior[4] ** 2 / (prior[4] ** 2 + rounding(gots) ** 2) if prior else 1.0
 
-    def variance(x):
-        v = np.array([1.0, x])
-        return square * float(v @ covariance @ v)
+
+def bias_of(sets, covariance, half):
+    """By how much a line at x, or its parts by their own vector, moves when every reading moves to its worst side."""
+    moved = [covariance @ np.array([1.0, s]) for s in sets]
+    return lambda v: half * sum(abs(float(np.dot(v, by))) for by in moved)
+
+
+def ends_of(beta, wanted, width):
+    """Where the line's value is as far from the one wanted as its own half width, to either side."""
+    setting = (wanted + beta[0]) / (1 - beta[1])
 
     def outside(x):
-        return (x - beta[0] - beta[1] * x - wanted) ** 2 - factor**2 * variance(x)
+        return abs(x - beta[0] - beta[1] * x - wanted) - width(np.array([1.0, x]))
 
-    setting = (wanted + beta[0]) / (1 - beta[1])
     ends = []
     for direction in (-1.0, 1.0):
         step = 0.01
         while outside(setting + direction * step) < 0 and step < 1e4:
             step *= 1.5
         if step >= 1e4:
-            return beta, square, None, None
+            return None
         near, far = sorted((setting, setting + direction * step))
-        ends.append(optimize.brentq(outside, near, far, xtol=1e-12, rtol=1e-14))
-    if ends[1] <= wanted:
+        ends.append(optimize.brentq(outside, near, far, xtol=1e-12, rtol=1e-14) if width(np.array([1.0, setting])) else setting)
+    return ends
+
+
+def intervals(sets, gots, wanted, chance, prior):
+    beta, covariance, square, dof = fitted(sets, gots, prior)
+    factor = stats.t.ppf(0.5 + chance / 2, dof)
+    half = weight_of(gots, prior) * one_sided(read_to(gots), square**0.5)
+    bias = bias_of(sets, covariance, half)
+
+    def variance(v):
+        return square * float(v @ covariance @ v)
+
+    ends = ends_of(beta, wanted, lambda v: factor * variance(v) ** 0.5 + bias(v))
+    if ends is None or ends[1] <= wanted:
         return beta, square, None, None
-    ends = [max(end, wanted) for end in ends]
-    return beta, square, ends, factor * float(np.sqrt(square + variance(setting)))
+    at = np.array([1.0, (wanted + beta[0]) / (1 - beta[1])])
+    return beta, square, [max(end, wanted) for end in ends], factor * (square + variance(at)) ** 0.5 + bias(at)
+
+
+def deleted(sets, gots):
+    """The trial that stands out by its distance to the line through all others, at 5 % for having looked at all."""
+    if len(sets) < 5:
+        return "none"
+    far = []
+    for i in range(len(sets)):
+        x, y = (np.delete(v, i) for v in (np.array(sets), np.array(sets) - np.array(gots)))
+        beta, covariance, square, dof = fitted(x, x - y, None, rounding(gots))
+        at = np.array([1.0, sets[i]])
+        spread = (square * (1 + at @ covariance @ at)) ** 0.5
+        half = one_sided(read_to(gots), square**0.5)
+        bias = half + bias_of(x, covariance, half)(at)
+        far.append(max(abs(sets[i] - gots[i] - at @ beta) - bias, 0) / spread)
+    limit = stats.t.ppf(1 - 0.05 / len(sets) / 2, len(sets) - 3)
+    return str(int(np.argmax(far)) + 1) if max(far) > limit else "none"
+
+
+def is_bent(sets, gots):
+    """A square beside the line, told from nothing at 5 %."""
+    if len(sets) < 5:
+        return "unknown"
+    x = np.array(sets)
+    y = x - np.array(gots)
+    design = np.column_stack([np.ones_like(x), x - x.mean(), (x - x.mean()) ** 2])
+    beta, rest, *_ = np.linalg.lstsq(design, y, rcond=None)
+    dof = len(x) - 3
+    square = max(float(rest[0]) / dof, rounding(gots) ** 2)
+    inverse = np.linalg.inv(design.T @ design)
+    error = (square * inverse[2, 2]) ** 0.5
+    bias = one_sided(read_to(gots), square**0.5) * np.sum(np.abs((inverse @ design.T)[2]))
+    return str(bool(abs(beta[2]) > stats.t.ppf(0.975, dof) * error + bias)).lower()
 
 
 def samples():

@@ -192,35 +192,6 @@ def texts(sets, gots):
     return [[f"{s} deg", f"{g} deg"] for s, g in zip(sets, gots)]
 
 
-def deleted(sets, gots):
-    """The trial that stands out by its distance to the line through all others, at 5 % for having looked at all."""
-    if len(sets) < 5:
-        return "none"
-    far = []
-    for i in range(len(sets)):
-        x, y = (np.delete(v, i) for v in (np.array(sets), np.array(sets) - np.array(gots)))
-        beta, covariance, square, dof = fits.fitted(x, x - y, None, fits.rounding(sets, gots))
-        at = np.array([1.0, sets[i]])
-        spread = math.sqrt(square * (1 + at @ covariance @ at))
-        far.append(abs(sets[i] - gots[i] - at @ beta) / spread)
-    limit = stats.t.ppf(1 - 0.05 / len(sets) / 2, len(sets) - 3)
-    return str(int(np.argmax(far)) + 1) if max(far) > limit else "none"
-
-
-def is_bent(sets, gots):
-    """A square beside the line, told from nothing at 5 %."""
-    if len(sets) < 5:
-        return "unknown"
-    x = np.array(sets)
-    y = x - np.array(gots)
-    design = np.column_stack([np.ones_like(x), x - x.mean(), (x - x.mean()) ** 2])
-    beta, rest, *_ = np.linalg.lstsq(design, y, rcond=None)
-    dof = len(x) - 3
-    square = max(float(rest[0]) / dof, fits.rounding(sets, gots) ** 2)
-    error = math.sqrt(square * np.linalg.inv(design.T @ design)[2, 2])
-    return str(bool(abs(beta[2]) > stats.t.ppf(0.975, dof) * error)).lower()
-
-
 def trial_fit(sets, gots, wanted, chance, prior=None, endless=False):
     beta, covariance, square, dof = fits.fitted(sets, gots, prior) if prior or len(sets) > 2 else (None, None, 0.0, 0)
     if dof == 0:
@@ -236,21 +207,24 @@ def trial_fit(sets, gots, wanted, chance, prior=None, endless=False):
         errors = np.sqrt(square * np.diag(covariance))
         t = stats.t.ppf(0.5 + chance / 2, dof)
         expect |= {"scatter_deg": math.sqrt(square), "constant_error_deg": errors[0], "proportional_error_1": errors[1]}
-        expect["constant_interval_deg"] = [beta[0] - t * errors[0], beta[0] + t * errors[0]]
-        expect["proportional_interval_1"] = [beta[1] - t * errors[1], beta[1] + t * errors[1]]
+        half = fits.weight_of(gots, prior) * fits.one_sided(fits.read_to(gots), math.sqrt(square))
+        bias = fits.bias_of(sets, covariance, half)
+        halves = [t * error + bias(np.array(v)) for error, v in zip(errors, ([1.0, 0.0], [0.0, 1.0]))]
+        expect["constant_interval_deg"] = [beta[0] - halves[0], beta[0] + halves[0]]
+        expect["proportional_interval_1"] = [beta[1] - halves[1], beta[1] + halves[1]]
         _, _, ends, next_half = fits.intervals(sets, gots, wanted, chance, prior)
         assert (ends is None) == endless
         expect["setting_interval_deg"] = ends or ["unknown"]
         at = np.array([1.0, setting])
-        expect["next_bend_deg"] = t * math.sqrt(square * (1 + at @ covariance @ at))
+        expect["next_bend_deg"] = t * math.sqrt(square * (1 + at @ covariance @ at)) + bias(at)
     expect["weight_1"] = 1.0
     if prior:
         at = np.array([1.0, setting])
         before = prior[1] ** 2 + 2 * prior[6] * prior[1] * prior[3] * setting + setting**2 * prior[3] ** 2
         before /= prior[4] ** 2
         expect["weight_1"] = 1 - (at @ covariance @ at) / before
-    expect["outlier"] = "none" if prior else deleted(sets, gots)
-    expect["bent"] = "unknown" if prior else is_bent(sets, gots)
+    expect["outlier"] = "none" if prior else fits.deleted(sets, gots)
+    expect["bent"] = "unknown" if prior else fits.is_bent(sets, gots)
     expect["freedom"] = str(dof)
     accept = {"trials": texts(sets, gots), "wanted": f"{wanted} deg", "chance": chance}
     accept |= {"prior": belief(prior)} if prior else {}
@@ -268,17 +242,19 @@ def advice(sets, gots, wanted, half_width, chance, candidates, prior=None):
     beta, covariance, square, dof = fits.fitted(sets, gots, prior)
     information = np.linalg.inv(covariance)
 
+    weight = fits.weight_of(gots, prior)
+    half = weight * fits.one_sided(fits.read_to(gots), math.sqrt(square))
+
     def width(more):
-        """The farthest end of a setting's interval: both are the roots of its definition, a square."""
-        least = fits.rounding([*sets, *more], [*gots, *(fits.read_to(gots) for _ in more)])
-        weight = prior[4] ** 2 / (prior[4] ** 2 + 3 * least**2) if prior else 1.0
+        """The farthest end of a setting's interval, by its definition."""
         total = information + weight * sum((np.outer(v, v) for v in ([1.0, x] for x in more)), np.zeros((2, 2)))
-        (va, vab), (_, vb) = np.linalg.inv(total) * (square if prior else max(square, least**2)) * stats.t.ppf(0.5 + chance / 2, dof + len(more)) ** 2
-        rest, reach = 1 - beta[1], 0.0
-        for target in (w + beta[0] for w in wanted):
-            ends = np.roots([rest**2 - vb, -2 * (rest * target + vab), target**2 - va])
-            endless = rest**2 <= vb or np.iscomplexobj(ends)
-            reach = math.inf if endless else max(reach, *np.abs(ends - target / rest))
+        after = np.linalg.inv(total)
+        factor = stats.t.ppf(0.5 + chance / 2, dof + len(more))
+        bias = fits.bias_of([*sets, *more], after, half)
+        reach = 0.0
+        for w in wanted:
+            ends = fits.ends_of(beta, w, lambda v: factor * math.sqrt(square * float(v @ after @ v)) + bias(v))
+            reach = max(reach, *(abs(end - (w + beta[0]) / (1 - beta[1])) for end in ends or [math.inf]))
         return reach
 
     best = ()
@@ -339,7 +315,7 @@ def trials():
     yield trial_fit([90.0, 90.0], [88.0, 88.0], 45.0, 0.95, prior=(0.5, 1.0, 0.01, 0.02, 0.05, 1, 0.0))
     # One of five was read as springing forward; and a setting that is never below the angle wanted.
     yield trial_fit([30.0, 45.0, 60.0, 75.0, 90.0], [30.1, 44.8, 59.7, 74.4, 89.5], 60.0, 0.95)
-    yield trial_fit([60.0, 90.0, 120.0], [59.5, 88.0, 116.6], 10.0, 0.95, endless=True)
+    yield trial_fit([60.0, 90.0, 120.0], [59.53, 88.04, 116.57], 10.0, 0.95, endless=True)
     yield trial_fit([30.0, 60.0, 90.0] * 2, [28.0, 57.0, 87.0] * 2, 75.0, 0.95)
     four = ([30.0, 50.0, 70.0, 90.0], [28.3, 48.1, 67.6, 87.5])
     places = [20.0, 45.0, 60.0, 90.0, 120.0]

@@ -53,12 +53,12 @@ impl Design<'_> {
     /// How far the interval of a wanted setting reaches from the setting, the farthest of all of them, after more bends at
     /// some angles; infinite where an interval has no end.
     fn reach(&self, angles: &[f64], factor: f64) -> f64 {
-        let (weight, scatter) = self.fit.with_more(angles);
+        let weight = self.fit.weight();
         let information = [0, 1, 2].map(|i| self.information[i] + weight * adds(angles)[i]);
-        let line = Line { matrix: inverse(information), scatter, ..*self.line };
+        let line = Line { matrix: inverse(information), ..*self.line };
         let one = |wanted: &f64| {
             let setting = (wanted + line.constant) / (1.0 - line.slope);
-            line.setting_interval(*wanted, factor)
+            line.biased_interval(*wanted, factor, |x| self.fit.bias_with(&line, angles, x))
                 .map_or(f64::INFINITY, |[low, high]| (setting - low).max(high - setting))
         };
         self.wanted.iter().map(one).fold(0.0, f64::max)
@@ -130,8 +130,9 @@ fn choices(candidates: usize, bends: usize) -> usize {
 
 impl TrialFit {
     /// The fewest further bends, from a list of angles that can be tried, after which the interval of every wanted angle's
-    /// setting (Fieller's) reaches no further than `half_width` either way at a chance; at most twelve. Bends repeated at one
-    /// setting and read as coarsely as those before tell no more than their rounding lets them. Up to 100 000 ways to
+    /// setting (Fieller's) reaches no further than `half_width` either way at a chance; at most twelve, and where those do not
+    /// reach it, those that reach nearest. More bends, read as coarsely as those before, tell no more than their rounding lets
+    /// them. Up to 100 000 ways to
     /// choose all are tried; of more, what exchanging single bends finds from every split between the outermost angles.
     ///
     /// # Errors
@@ -175,7 +176,11 @@ impl TrialFit {
             if best.1 <= goal {
                 break;
             }
-            best = design.best(count, &candidates);
+            let next = design.best(count, &candidates);
+            // More bends at angles that tell little can make an interval wider.
+            if next.1 < best.1 {
+                best = next;
+            }
         }
         let (angles, reaches) = best;
         Ok(Advice {

@@ -20,7 +20,9 @@ const FALSE_ALARM: f64 = 0.05;
 
 /// The line through trial bends with its uncertainty. The model: springback = constant + proportional x set, each bend off
 /// by a normal error of the same unknown size. Angles read to a coarse step can lie on a line by that alone, so the size is
-/// taken to be at least what the rounding of a reading makes; then the intervals cover more often than they say.
+/// taken to be at least what the rounding of a reading makes; and where bends scatter by less than a step, all of them can be
+/// rounded to the same side, so that every interval reaches further by what that can make. Then intervals cover at least as
+/// often as they say, and mostly more often.
 ///
 /// ```
 /// use linewright::springback::{TrialFit, Trial};
@@ -40,6 +42,8 @@ pub struct TrialFit {
     dof: u32,
     trials: Vec<Trial>,
     prior: Option<Prior>,
+    /// How far every reading may be off to one side, in degrees, times what a trial counts for.
+    half: f64,
 }
 
 /// Springback of a trial over its set angle, both in degrees.
@@ -72,11 +76,13 @@ impl TrialFit {
                 .into());
         }
         let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
+        let line = least_squares(&points, reading::rounding(trials));
         Ok(TrialFit {
             dof: dof_of(points.len()),
-            line: least_squares(&points, reading::rounding(trials)),
+            line,
             trials: trials.to_vec(),
             prior: None,
+            half: reading::one_sided(reading::step(trials), line.scatter),
         })
     }
 
@@ -110,7 +116,8 @@ impl TrialFit {
         let gave = pa * da * da + 2.0 * pc * da * db + pb * db * db;
         let square = (worth * scatter * scatter + weight * residual + gave) / f64::from(dof);
         let line = Line { constant: a, slope: b, matrix, scatter: sqrt(square) };
-        Ok(TrialFit { line, dof, trials: trials.to_vec(), prior: Some(prior) })
+        let half = weight * reading::one_sided(reading::step(trials), line.scatter);
+        Ok(TrialFit { line, dof, trials: trials.to_vec(), prior: Some(prior), half })
     }
 
     /// The springback, for a bench.
@@ -147,8 +154,7 @@ impl TrialFit {
     }
 
     /// Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, the step
-    /// divided by the root of 12, and more by the root of how often each setting was repeated: a rounding repeats itself. None
-    /// for two trials without a prior, which lie on any line.
+    /// divided by the root of 12. None for two trials without a prior, which lie on any line.
     #[must_use]
     pub fn scatter(&self) -> Option<Angle> {
         (self.dof > 0).then(|| deg(self.line.scatter))
@@ -160,16 +166,24 @@ impl TrialFit {
         self.reading().filter(|_| to_deg(told) <= reading::rounding(&self.trials))
     }
 
-    /// What one more bend counts for, and the scatter, if bends at more settings are read as coarsely as those before.
-    pub(super) fn with_more(&self, settings: &[f64]) -> (f64, f64) {
-        let rounding = reading::rounding_with(&self.trials, settings);
-        match &self.prior {
-            None => (1.0, self.line.scatter.max(rounding)),
-            Some(prior) => (weight_of(rounding, to_deg(prior.scatter)), self.line.scatter),
-        }
+    /// What one more bend counts for, if it is read as coarsely as those before.
+    pub(super) fn weight(&self) -> f64 {
+        let rounding = reading::rounding(&self.trials);
+        self.prior.map_or(1.0, |prior| weight_of(rounding, to_deg(prior.scatter)))
     }
 
-    /// Standard errors of the constant and of the proportional part.
+    /// How far a line through the trials and more bends at some settings, read as coarsely, may be off at `x` because all of
+    /// them are rounded to the same side, in degrees.
+    pub(super) fn bias_with(&self, line: &Line, more: &[f64], x: f64) -> f64 {
+        let settings = self.trials.iter().map(|trial| to_deg(trial.set)).chain(more.iter().copied());
+        reading::bias(line, settings, self.half, x)
+    }
+
+    fn bias(&self, x: f64) -> f64 {
+        self.bias_with(&self.line, &[], x)
+    }
+
+    /// Standard errors of the constant and of the proportional part: of the scatter alone.
     #[must_use]
     pub fn standard_errors(&self) -> Option<(Angle, Ratio)> {
         let error = |variance: f64| self.line.scatter * sqrt(variance);
@@ -183,7 +197,8 @@ impl TrialFit {
     pub fn constant_interval(&self, chance: f64) -> Result<Option<[Angle; 2]>, Error> {
         let factor = self.factor(chance)?;
         let (line, error) = (self.line.constant, self.standard_errors());
-        Ok(error.map(|(a, _)| [deg(line - factor * to_deg(a)), deg(line + factor * to_deg(a))]))
+        let half = |error: Angle| factor * to_deg(error) + self.bias(0.0);
+        Ok(error.map(|(a, _)| [deg(line - half(a)), deg(line + half(a))]))
     }
 
     /// Interval of the proportional part at a chance.
@@ -193,7 +208,14 @@ impl TrialFit {
     pub fn proportional_interval(&self, chance: f64) -> Result<Option<[Ratio; 2]>, Error> {
         let factor = self.factor(chance)?;
         let (slope, error) = (self.line.slope, self.standard_errors());
-        Ok(error.map(|(_, b)| [ratio(slope - factor * b.value), ratio(slope + factor * b.value)]))
+        // By how much the slope moves with a reading: the line moves so between 0 and 1.
+        let moves = |trial: &Trial| {
+            let set = to_deg(trial.set);
+            (self.line.share(1.0, set) - self.line.share(0.0, set)).abs()
+        };
+        let bias = self.half * self.trials.iter().map(moves).sum::<f64>();
+        let half = |error: Ratio| factor * error.value + bias;
+        Ok(error.map(|(_, b)| [ratio(slope - half(b)), ratio(slope + half(b))]))
     }
 
     /// Interval of the right setting for a wanted angle at a chance (Fieller's); None for two trials without a prior, and
@@ -205,7 +227,8 @@ impl TrialFit {
     pub fn setting_interval(&self, wanted: Angle, chance: f64) -> Result<Option<[Angle; 2]>, Error> {
         let wanted = to_deg(bounds::ANGLE.angle(wanted)?);
         let factor = self.factor(chance)?;
-        let interval = if self.dof > 0 { self.line.setting_interval(wanted, factor) } else { None };
+        let known = (self.dof > 0).then_some(wanted);
+        let interval = known.and_then(|wanted| self.line.biased_interval(wanted, factor, |x| self.bias(x)));
         let bent = interval.filter(|[_, high]| *high > wanted);
         Ok(bent.map(|ends| ends.map(|end| deg(end.max(wanted)))))
     }
@@ -217,7 +240,7 @@ impl TrialFit {
     pub fn next_bend(&self, setting: Angle, chance: f64) -> Result<Option<Angle>, Error> {
         let setting = to_deg(bounds::ANGLE.angle(setting)?);
         let factor = self.factor(chance)?;
-        Ok((self.dof > 0).then(|| deg(self.line.next_half_width(setting, factor))))
+        Ok((self.dof > 0).then(|| deg(self.line.next_half_width(setting, factor) + self.bias(setting))))
     }
 
     /// Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials.
@@ -269,8 +292,10 @@ impl TrialFit {
         let square = left.iter().map(|(q, y)| q * y).sum::<f64>() / size;
         let rest: f64 = left.iter().map(|(q, y)| (y - square * q) * (y - square * q)).sum();
         let dof = dof_of(points.len()) - 1;
-        let error = sqrt(rest / f64::from(dof)).max(rounding) / sqrt(size);
-        Some(square.abs() > student_both_sides(1.0 - FALSE_ALARM, dof) * error)
+        let scatter = sqrt(rest / f64::from(dof)).max(rounding);
+        let half = reading::one_sided(reading::step(&self.trials), scatter);
+        let bias = half * left.iter().map(|(q, _)| q.abs()).sum::<f64>() / size;
+        Some(square.abs() > student_both_sides(1.0 - FALSE_ALARM, dof) * scatter / sqrt(size) + bias)
     }
 
     /// Degrees of freedom of its intervals.
@@ -289,10 +314,9 @@ impl TrialFit {
     }
 }
 
-/// What a trial counts for beside a belief. A reading is off by its rounding as well as by the scatter: by half the step, the
-/// most that it can be, since what is believed to less than a step is rounded to the same side each time.
+/// What a trial counts for beside a belief. A reading is off by its rounding as well as by the scatter.
 fn weight_of(rounding: f64, scatter: f64) -> f64 {
-    scatter * scatter / (scatter * scatter + 3.0 * rounding * rounding)
+    scatter * scatter / (scatter * scatter + rounding * rounding)
 }
 
 fn dof_of(points: usize) -> u32 {
@@ -315,9 +339,13 @@ pub(super) fn farthest(trials: &[Trial]) -> Option<(usize, f64)> {
             others.iter().fold((f64::INFINITY, 0.0_f64), |(l, h), (x, _)| (l.min(*x), h.max(*x)));
         high - low >= super::SPREAD_DEG
     };
+    let step = reading::step(trials);
     let distance = |i: usize, others: &[(f64, f64)]| {
         let (line, (x, y)) = (least_squares(others, rounding), points[i]);
-        (y - line.at(x)).abs() / line.next_half_width(x, 1.0).max(f64::MIN_POSITIVE)
+        // Its own rounding and that of the others may be all there is.
+        let half = reading::one_sided(step, line.scatter);
+        let bias = half + reading::bias(&line, others.iter().map(|(set, _)| *set), half, x);
+        ((y - line.at(x)).abs() - bias).max(0.0) / line.next_half_width(x, 1.0).max(f64::MIN_POSITIVE)
     };
     (0..points.len())
         .map(|i| (i, others(i)))

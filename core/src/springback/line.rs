@@ -2,6 +2,9 @@
 
 use crate::math::sqrt;
 
+/// Rounds after which an end of an interval that has not settled has none.
+const MOST_ROUNDS: usize = 100;
+
 /// Inverse of a symmetric matrix [[a, c], [c, b]] as (a, b, c).
 pub(super) fn inverse([a, b, c]: [f64; 3]) -> [f64; 3] {
     let determinant = a * b - c * c;
@@ -31,9 +34,42 @@ impl Line {
         a + x * (2.0 * ab + x * b)
     }
 
+    /// By how much the line at `x` moves with a reading at `set`.
+    pub(super) fn share(&self, x: f64, set: f64) -> f64 {
+        let [a, b, ab] = self.matrix;
+        a + ab * (x + set) + b * x * set
+    }
+
     /// Half width of one more bend at `x`.
     pub(super) fn next_half_width(&self, x: f64, factor: f64) -> f64 {
         factor * self.scatter * sqrt(1.0 + self.leverage(x).max(0.0))
+    }
+
+    /// The interval of [`Line::setting_interval`], each end moved out by what the line may be off there besides. None where it
+    /// has no end.
+    pub(super) fn biased_interval(
+        &self,
+        wanted: f64,
+        factor: f64,
+        bias: impl Fn(f64) -> f64,
+    ) -> Option<[f64; 2]> {
+        let setting = (wanted + self.constant) / (1.0 - self.slope);
+        if bias(setting) <= 0.0 {
+            return self.setting_interval(wanted, factor);
+        }
+        // The end depends on the bias there, which changes slowly: a few rounds settle it.
+        let end = |at: usize, side: f64| {
+            let mut x = setting;
+            for _ in 0..MOST_ROUNDS {
+                let next = self.setting_interval(wanted + side * bias(x), factor)?[at];
+                if (next - x).abs() <= 1e-13 * next.abs().max(1.0) {
+                    return Some(next);
+                }
+                x = next;
+            }
+            None
+        };
+        Some([end(0, -1.0)?, end(1, 1.0)?])
     }
 
     /// Fieller's interval of the `x` for which `x - y(x)` is `wanted`: all `x` for which that value does not lie further
