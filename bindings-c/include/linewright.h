@@ -3164,8 +3164,8 @@ lw_status lw_trial_fit_with_prior(const lw_prior *prior,
 lw_status lw_trial_fit_springback(const lw_trial_fit *fit, lw_springback **springback);
 
 /**
- * The step that the angles left were read to, as their numbers show: the coarsest of 1, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02
- * and 0.01 degrees that all of them are multiples of.
+ * The step that the angles left were read to, as their numbers show: the coarsest of 1, 1/2, 1/3, 1/4, 1/5, 1/6, 1/10,
+ * 1/20, 1/60, 1/50 and 1/100 degree that they are multiples of. A minority read far finer does not count.
  *
  * Errors: LW_NOT_KNOWN where there is none, and without trials.
  */
@@ -3174,7 +3174,7 @@ lw_status lw_trial_fit_reading(const lw_trial_fit *fit,
 
 /**
  * Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, its step
- * divided by the root of 12, and more by the root of how often each setting was repeated: a rounding repeats itself.
+ * divided by the root of 12.
  *
  * Errors: LW_NOT_KNOWN for two trials without a prior, which lie on any line.
  */

@@ -19,16 +19,23 @@ SEED = 20_261_126
 ROWS = 120
 
 
-STEPS = {"1": 1e-6, "0.5": 1e-6, "1/3": 0.005, "0.25": 1e-6, "0.2": 1e-6, "1/6": 0.005, "0.1": 1e-6, "0.05": 1e-6}
-STEPS |= {"1/60": 1e-6, "0.02": 1e-6, "0.01": 1e-6}
+STEPS = [Fraction(step) for step in "1 1/2 1/3 1/4 1/5 1/6 1/10 1/20 1/60 1/50 1/100".split()]
+
+
+def is_read_to(got, step):
+    """A multiple of the step, or one typed with two to four decimals."""
+    angle = Fraction(repr(round(float(got), 9)))
+    multiple = round(angle / step) * step
+    typed = [round(multiple, places) for places in (2, 3, 4)] if step > Fraction(1, 20) else []
+    return any(abs(angle - one) < Fraction(1, 10**6) for one in [multiple, *typed])
 
 
 def read_to(gots):
-    """The coarsest step that more than half of the angles are multiples of; 0 where there is none."""
-    for step, near in STEPS.items():
-        off = [Fraction(repr(round(float(got), 9))) / Fraction(step) for got in gots]
-        if 2 * sum(abs(n - round(n)) * Fraction(step) < near for n in off) > len(off):
-            return float(Fraction(step))
+    """The coarsest step of most angles, if no other is read to a part of it down to a twentieth; 0 where there is none."""
+    for step in STEPS:
+        others = [got for got in gots if not is_read_to(got, step)]
+        if 2 * len(others) < len(gots) and not any(is_read_to(got, step / n) for got in others for n in range(2, 21)):
+            return float(step)
     return 0.0
 
 

@@ -411,6 +411,26 @@ fn advice_from_many_candidates_is_as_good() -> Outcome {
     Ok(())
 }
 
+/// What tells little of a setting far away can make its interval wider: no such bends are advised.
+#[test]
+fn advice_is_never_worse_than_none() -> Outcome {
+    let fit = TrialFit::new(&trials(
+        &[30.0, 40.0, 45.0, 55.0, 70.0, 100.0],
+        &[28.0, 38.0, 43.0, 53.0, 68.0, 97.0],
+    ))?;
+    let [low, high] = fit.setting_interval(deg(90.0), 0.95)?.ok_or("interval")?.map(to_deg);
+    let line = fit.springback()?;
+    let setting = (90.0 + to_deg(line.constant())) / (1.0 - line.proportional().value);
+    for candidate in [30.0, 40.0, 65.0, 90.0] {
+        let (_, reaches, is_enough) = advised(&fit, &[90.0], 0.05, &[candidate])?;
+        assert!(
+            !is_enough && reaches <= (setting - low).max(high - setting) + 1e-9,
+            "{candidate}: {reaches}"
+        );
+    }
+    Ok(())
+}
+
 #[test]
 fn advice_on_what_cannot_be_is_refused() -> Outcome {
     let fit = TrialFit::new(&trials(&[30.0, 60.0, 90.0], &[28.6, 58.2, 87.4]))?;

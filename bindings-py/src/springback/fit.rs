@@ -111,7 +111,8 @@ impl Prior {
 }
 
 /// The line through trial bends with its uncertainty: springback = constant + proportional x set, each bend off by a normal
-/// error of the same unknown size. Without a prior it needs two trials at clearly different angles, and says how sure it is
+/// error of the same unknown size. Where bends scatter by less than the step their angles are read to, all can be rounded to
+/// the same side: every interval reaches further by what that can make. Without a prior it needs two trials at clearly different angles, and says how sure it is
 /// from three on. An estimate: it holds for one tube on one former, near the angles of its trials.
 ///
 /// Raises `InputError` (TRIALS_UNUSABLE, OUT_OF_RANGE), `QuantityError`.
@@ -176,8 +177,8 @@ impl TrialFit {
         error::call(|| self.0.springback()).map(Springback)
     }
 
-    /// The step that the angles left were read to, as their numbers show: the coarsest of 1, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02
-    /// and 0.01 degrees that all of them are multiples of. None where there is none, and without trials.
+    /// The step that the angles left were read to, as their numbers show: the coarsest of 1, 1/2, 1/3, 1/4, 1/5, 1/6, 1/10,
+    /// 1/20, 1/60, 1/50 and 1/100 degree that they are multiples of. A minority read far finer does not count. None where there is none, and without trials.
     ///
     /// >>> import linewright as lw
     /// >>> fit = lw.TrialFit([("30 deg", "28 deg"), ("60 deg", "57.5 deg"), ("90 deg", "87 deg")])
@@ -189,8 +190,7 @@ impl TrialFit {
     }
 
     /// Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, its
-    /// step divided by the root of 12, and more by the root of how often each setting was repeated: a rounding repeats itself.
-    /// None for two trials without a prior, which lie on any line.
+    /// step divided by the root of 12. None for two trials without a prior, which lie on any line.
     #[getter]
     fn scatter(&self) -> Option<Angle> {
         self.0.scatter().map(Angle)

@@ -146,8 +146,8 @@ impl TrialFit {
         self.prior.as_ref()
     }
 
-    /// The step that the angles left were read to, as their numbers show: the coarsest of 1, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02
-    /// and 0.01 degrees that all of them are multiples of. None where there is none, and without trials.
+    /// The step that the angles left were read to, as their numbers show: the coarsest of 1, 1/2, 1/3, 1/4, 1/5, 1/6, 1/10,
+    /// 1/20, 1/60, 1/50 and 1/100 degree that they are multiples of. A minority read far finer does not count. None where there is none, and without trials.
     #[must_use]
     pub fn reading(&self) -> Option<Angle> {
         reading::step(&self.trials).map(deg)

@@ -4,6 +4,8 @@ use crate::math::sqrt;
 
 /// Rounds after which an end of an interval that has not settled has none.
 const MOST_ROUNDS: usize = 100;
+/// A change below this share is rounding.
+const SETTLED: f64 = 1e-11;
 
 /// Inverse of a symmetric matrix [[a, c], [c, b]] as (a, b, c).
 pub(super) fn inverse([a, b, c]: [f64; 3]) -> [f64; 3] {
@@ -62,7 +64,7 @@ impl Line {
             let mut x = setting;
             for _ in 0..MOST_ROUNDS {
                 let next = self.setting_interval(wanted + side * bias(x), factor)?[at];
-                if (next - x).abs() <= 1e-13 * next.abs().max(1.0) {
+                if (next - x).abs() <= SETTLED * next.abs().max(1.0) {
                     return Some(next);
                 }
                 x = next;

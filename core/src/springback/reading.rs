@@ -9,32 +9,34 @@ use crate::statistics;
 use crate::units::to_deg;
 use std::f64::consts::PI;
 
-/// Steps that angles are read to, in degrees, the coarsest first, and how near to a multiple a typed angle is (ours, no
-/// source). Coarser ones are met by chance too often. Thirds and sixths are what 20 and 10 arc minutes are, typed with two
-/// decimals or more.
-const STEPS: [(f64, f64); 11] = [
-    (1.0, 1e-6),
-    (0.5, 1e-6),
-    (1.0 / 3.0, 0.005),
-    (0.25, 1e-6),
-    (0.2, 1e-6),
-    (1.0 / 6.0, 0.005),
-    (0.1, 1e-6),
-    (0.05, 1e-6),
-    (1.0 / 60.0, 1e-6),
-    (0.02, 1e-6),
-    (0.01, 1e-6),
-];
+/// Steps that angles are read to, in degrees, the coarsest first (ours, no source). Coarser ones are met by chance too often.
+/// Thirds and sixths are 20 and 10 arc minutes.
+const STEPS: [f64; 11] = [1.0, 0.5, 1.0 / 3.0, 0.25, 0.2, 1.0 / 6.0, 0.1, 0.05, 1.0 / 60.0, 0.02, 0.01];
+/// Farther from a multiple than this is none: typed decimals are off by far less.
+const SAME_DEG: f64 = 1e-6;
 
-/// The coarsest step that more than half of the angles left are multiples of: one finer reading among them makes the others
-/// no finer.
+/// Whether an angle is a multiple of a step, or one typed with two to four decimals, as 28.33 is.
+fn is_multiple(angle: f64, step: f64) -> bool {
+    let multiple = (angle / step).round() * step;
+    let typed = [1e2, 1e3, 1e4].map(|parts| (multiple * parts).round() / parts);
+    // Two decimals of a hundredth are itself.
+    let typed = typed.into_iter().filter(|_| step > 0.05);
+    typed.chain([multiple]).any(|multiple| (angle - multiple).abs() < SAME_DEG)
+}
+
+/// Parts of a step that a finer scale would have.
+const PARTS: u32 = 20;
+
+/// The coarsest step that the angles left are multiples of. One that is read far finer makes the others no finer: as long as
+/// it is no multiple of a part of the step, more than half of them are enough.
 pub(super) fn step(trials: &[Trial]) -> Option<f64> {
-    let is_multiple = |trial: &Trial, step: f64, near: f64| {
-        let got = to_deg(trial.got);
-        (got - (got / step).round() * step).abs() < near
+    let fits = |step: f64| {
+        let others = trials.iter().map(|trial| to_deg(trial.got)).filter(|got| !is_multiple(*got, step));
+        let is_apart = |got: f64| (2..=PARTS).all(|parts| !is_multiple(got, step / f64::from(parts)));
+        let others: Vec<f64> = others.collect();
+        2 * others.len() < trials.len() && others.into_iter().all(is_apart)
     };
-    let count = |step, near| trials.iter().filter(|trial| is_multiple(trial, step, near)).count();
-    STEPS.iter().find(|(step, near)| 2 * count(*step, *near) > trials.len()).map(|(step, _)| *step)
+    STEPS.into_iter().find(|step| fits(*step))
 }
 
 /// Standard deviation in degrees of what rounding to the step adds to a reading.
