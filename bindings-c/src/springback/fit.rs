@@ -17,6 +17,10 @@ pub struct lw_trial_fit(TrialFit);
 
 /// What is believed about springback before any trial. Set size to sizeof(lw_prior). Spreads and scatter are one standard
 /// deviation each: at least 0.001 degrees, and 0.000 01 of the proportional part.
+///
+/// Both spreads are stated for the believed scatter. Where trials scatter less than believed, what is believed counts as surer in
+/// the same measure, at angles that were not tried too: a scatter is best believed no larger than it is, and tried at the angles
+/// that are wanted.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct lw_prior {

@@ -16,6 +16,10 @@ use pyo3::prelude::*;
 /// (one standard deviation), how the two are off together (`correlation`, from -0.999 to 0.999; 0 where one says nothing of
 /// the other), the scatter of one bend, and the number of bends that this scatter is believed like, 1 to 10 000.
 ///
+/// Both spreads are stated for the believed scatter. Where trials scatter less than believed, what is believed counts as surer in
+/// the same measure, at angles that were not tried too: a scatter is best believed no larger than it is, and tried at the angles
+/// that are wanted.
+///
 /// Raises `QuantityError`; the limits are checked by `TrialFit`.
 ///
 /// >>> import linewright as lw

@@ -8,7 +8,7 @@ use crate::problem::{Part, Problem, Value};
 
 /// Largest change of volume, as a share, over which the stiffness is taken as constant (ours). A liquid's bulk modulus grows
 /// by about ten times the pressure (from memory), so that a twentieth of the volume, some 1000 bar of a brake fluid, takes a
-/// quarter more pressure than computed.
+/// third more pressure than computed.
 const SQUEEZED: f64 = 0.05;
 /// Largest growth or shrinking by warmth, as a share, over which the expansion is taken as constant (ours).
 const GROWN: f64 = 0.25;

@@ -14,6 +14,10 @@ use crate::units::{Angle, Ratio, angle_text, deg, to_deg};
 const BELIEVABLE: f64 = 0.999;
 
 /// What is believed about springback before any trial: from mechanics, or from another tube of the kind.
+///
+/// Both spreads are stated for the believed scatter. Where trials scatter less than believed, what is believed counts as surer in
+/// the same measure, at angles that were not tried too: a scatter is best believed no larger than it is, and tried at the angles
+/// that are wanted.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Prior {
     /// Expected constant part, and how far off it may be (one standard deviation, at least 0.001 degrees).
