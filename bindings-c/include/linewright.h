@@ -451,9 +451,8 @@ typedef struct {
  * What is believed about springback before any trial. Set size to sizeof(lw_prior). Spreads and scatter are one standard
  * deviation each: at least 0.001 degrees, and 0.000 01 of the proportional part.
  *
- * Both spreads are stated for the believed scatter. Where trials scatter less than believed, what is believed counts as surer in
- * the same measure, at angles that were not tried too: a scatter is best believed no larger than it is, and tried at the angles
- * that are wanted.
+ * Both spreads are what they say, whatever the trials scatter: trials that repeat well make the angles surer that they were
+ * made at, and what was only believed stays as doubtful as it was believed to be.
  */
 typedef struct {
     /**
@@ -3226,7 +3225,7 @@ lw_status lw_trial_fit_setting_interval(const lw_trial_fit *fit,
                                         lw_angle *high);
 
 /**
- * How far the next bend at a setting may land from what the line says, either way, at a chance.
+ * How far the next bend at a setting may land from what the line says, either way, at a chance, read as those before.
  *
  * Errors: LW_NOT_KNOWN for two trials without a prior, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
  */
@@ -3257,9 +3256,10 @@ lw_status lw_trial_fit_outlier(const lw_trial_fit *fit,
 lw_status lw_trial_fit_is_bent(const lw_trial_fit *fit, int32_t *is_bent);
 
 /**
- * Degrees of freedom of the intervals.
+ * Degrees of freedom of what is known of the scatter: the trials less two, with a prior its worth and the trials.
  */
-lw_status lw_trial_fit_degrees_of_freedom(const lw_trial_fit *fit, size_t *degrees_of_freedom);
+lw_status lw_trial_fit_degrees_of_freedom(const lw_trial_fit *fit,
+                                          size_t *degrees_of_freedom);
 
 /**
  * The fewest further bends, from angles that can be tried, after which the interval of every wanted angle's setting reaches

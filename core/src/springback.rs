@@ -9,6 +9,7 @@
 //! trial bends did, and holds for that tube on that former, near the angles of the trials.
 
 mod advice;
+mod blend;
 mod calibration;
 mod fit;
 mod kernel;

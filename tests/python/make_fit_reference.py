@@ -2,8 +2,8 @@
 
 Least squares by the normal equations of `numpy.linalg`, Student's numbers by `scipy.stats.t`, the interval of the
 setting by root finding on its definition (all settings whose value is no further from the one wanted than the line's
-half width, none below the one wanted), and with a prior by adding the inverse of its covariance. Readings may all be off to
-one side, by what is left of half their step; the line then moves as its normal equations say. Run it from anywhere.
+half width, none below the one wanted), and with a prior by `blend_reference`. Readings may all be off to one side, by what
+is left of half their step; the line then moves as its normal equations say. Run it from anywhere.
 """
 
 import random
@@ -11,6 +11,7 @@ from fractions import Fraction
 from pathlib import Path
 
 import numpy as np
+from blend_reference import Blend
 from scipy import optimize, stats
 
 TABLE = Path(__file__).resolve().parent.parent / "tables" / "bending" / "fit_reference.csv"
@@ -50,33 +51,20 @@ def one_sided(step, scatter):
     return step / 2 * float(np.exp(-2 * np.pi**2 * own / step**2)) if step else 0.0
 
 
-def fitted(sets, gots, prior, least=None):
+def fitted(sets, gots, least=None):
     """Parts of the line, their covariance for a scatter of 1, the square of the scatter, its degrees of freedom."""
     least = rounding(gots) if least is None else least
     x, y = np.array(sets), np.array(sets) - np.array(gots)
     design = np.column_stack([np.ones_like(x), x])
-    if prior is None:
-        information = design.T @ design
-        beta = np.linalg.solve(information, design.T @ y)
-        dof = len(x) - 2
-        square = max(float(np.sum((y - design @ beta) ** 2)) / dof, least**2)
-        return beta, np.linalg.inv(information), square, dof
-    a0, sa, b0, sb, scatter, worth, correlation = prior
-    # The belief as an observation of both parts at once, and its own sum of squares.
-    center = np.array([a0, b0])
-    belief = scatter**2 * np.linalg.inv([[sa**2, correlation * sa * sb], [correlation * sa * sb, sb**2]])
-    weight = weight_of(gots, prior)
-    information = weight * design.T @ design + belief
-    beta = np.linalg.solve(information, weight * design.T @ y + belief @ center)
-    dof = worth + len(x)
-    gave = float((beta - center) @ belief @ (beta - center))
-    square = (worth * scatter**2 + weight * float(np.sum((y - design @ beta) ** 2)) + gave) / dof
+    information = design.T @ design
+    beta = np.linalg.solve(information, design.T @ y)
+    dof = len(x) - 2
+    square = max(float(np.sum((y - design @ beta) ** 2)) / dof, least**2)
     return beta, np.linalg.inv(information), square, dof
 
 
-def weight_of(gots, prior):
-    """A trial beside a belief: the variance of its rounding adds to that of the bend."""
-    return prior[4] ** 2 / (prior[4] ** 2 + rounding(gots) ** 2) if prior else 1.0
+def blended(sets, gots, prior):
+    return Blend(sets, gots, prior, read_to(gots), one_sided)
 
 
 def bias_of(sets, covariance, half):
@@ -105,19 +93,25 @@ def ends_of(beta, wanted, width):
 
 
 def intervals(sets, gots, wanted, chance, prior):
-    beta, covariance, square, dof = fitted(sets, gots, prior)
-    factor = stats.t.ppf(0.5 + chance / 2, dof)
-    half = weight_of(gots, prior) * one_sided(read_to(gots), square**0.5)
-    bias = bias_of(sets, covariance, half)
+    """Parts of the line, scatter, ends of the setting's interval, half width of the next bend there."""
+    if prior:
+        blend = blended(sets, gots, prior)
+        beta, _, scatter = blend.summary()
+        ends = blend.setting(beta, wanted, chance)
+    else:
+        beta, covariance, square, dof = fitted(sets, gots)
+        scatter, factor = square**0.5, stats.t.ppf(0.5 + chance / 2, dof)
+        bias = bias_of(sets, covariance, one_sided(read_to(gots), scatter))
 
-    def variance(v):
-        return square * float(v @ covariance @ v)
+        def width(v, more=0.0):
+            return factor * scatter * (more + float(v @ covariance @ v)) ** 0.5 + bias(v)
 
-    ends = ends_of(beta, wanted, lambda v: factor * variance(v) ** 0.5 + bias(v))
+        ends = ends_of(beta, wanted, width)
     if ends is None or ends[1] <= wanted:
-        return beta, square, None, None
-    at = np.array([1.0, (wanted + beta[0]) / (1 - beta[1])])
-    return beta, square, [max(end, wanted) for end in ends], factor * (square + variance(at)) ** 0.5 + bias(at)
+        return beta, scatter, None, None
+    setting = (wanted + beta[0]) / (1 - beta[1])
+    next_half = blend.next_half(setting, chance) if prior else width(np.array([1.0, setting]), more=1.0)
+    return beta, scatter, [max(end, wanted) for end in ends], next_half
 
 
 def deleted(sets, gots):
@@ -127,7 +121,7 @@ def deleted(sets, gots):
     far = []
     for i in range(len(sets)):
         x, y = (np.delete(v, i) for v in (np.array(sets), np.array(sets) - np.array(gots)))
-        beta, covariance, square, dof = fitted(x, x - y, None, rounding(gots))
+        beta, covariance, square, dof = fitted(x, x - y, rounding(gots))
         at = np.array([1.0, sets[i]])
         spread = (square * (1 + at @ covariance @ at)) ** 0.5
         half = one_sided(read_to(gots), square**0.5)
@@ -172,12 +166,12 @@ def rows():
     for sets, gots, wanted, chance, prior in samples():
         if len(lines) > ROWS:
             return lines
-        beta, square, ends, next_half = intervals(sets, gots, wanted, chance, prior)
+        beta, scatter, ends, next_half = intervals(sets, gots, wanted, chance, prior)
         if ends is None:
             continue
         text = [";".join(map(repr, sets)), ";".join(map(repr, gots)), repr(wanted), repr(chance)]
         text.append("" if prior is None else ";".join(map(repr, prior)))
-        text += [repr(float(v)) for v in (*beta, np.sqrt(square), *ends, next_half)]
+        text += [repr(float(v)) for v in (*beta, scatter, *ends, next_half)]
         lines.append(",".join(text))
 
 

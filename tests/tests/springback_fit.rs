@@ -1,19 +1,18 @@
 //! What trial bends say: against another implementation, published numbers of Student's distribution, and simulation.
 
+#[path = "../common/bends.rs"]
+mod bends;
 #[path = "../common/draw.rs"]
 mod draw;
 
+use bends::{holds, trials};
 use draw::normal;
-use linewright::springback::{Prior, Trial, TrialFit};
+use linewright::springback::{Prior, TrialFit};
 use linewright::units::{Angle, deg, ratio, to_deg};
 use std::error::Error;
 use std::fs;
 
 type Outcome = Result<(), Box<dyn Error>>;
-
-fn trials(sets: &[f64], gots: &[f64]) -> Vec<Trial> {
-    sets.iter().zip(gots).map(|(set, got)| Trial { set: deg(*set), got: deg(*got) }).collect()
-}
 
 /// NumPy and SciPy: normal equations, Student's numbers, root finding on the definition of the setting's interval.
 #[test]
@@ -100,10 +99,6 @@ fn a_worked_set_agrees() -> Outcome {
     Ok(())
 }
 
-fn holds(interval: [Angle; 2], truth: f64) -> bool {
-    (to_deg(interval[0])..=to_deg(interval[1])).contains(&truth)
-}
-
 /// The fitted springback at a setting, from the middles of the intervals: also where the line is no springback for a bench.
 fn on_line(fit: &TrialFit, setting: f64) -> Result<f64, Box<dyn Error>> {
     let [low, high] = fit.constant_interval(0.95)?.ok_or("constant")?.map(to_deg);
@@ -150,63 +145,6 @@ fn intervals_cover_as_often_as_they_say() -> Outcome {
     Ok(())
 }
 
-/// With a prior the promise is kept on average over what the prior believes, not for every single truth.
-#[test]
-fn blended_intervals_cover_on_average_over_their_prior() -> Outcome {
-    const RUNS: u64 = 30_000;
-    let (worth, scatter) = (4, 0.3);
-    for count in [0, 1, 2, 4] {
-        let (mut covered, mut refused) = ([0_u32; 4], 0_u32);
-        for run in 0..RUNS {
-            let at = (count * RUNS + run) * 64;
-            // The scatter that the prior believes in: its square is worth x scatter^2 over a chi-square number.
-            let chi: f64 = (0..worth).map(|i| normal(at + i) * normal(at + i)).sum();
-            let sigma = scatter * (4.0 / chi).sqrt();
-            // Spreads are stated for the believed scatter; a truth is drawn with its own.
-            let a = 1.0 + 0.4 * sigma / scatter * normal(at + 10);
-            let b = 0.015 + 0.004 * sigma / scatter * normal(at + 11);
-            let bends: Vec<Trial> = (0..count)
-                .map(|i| {
-                    #[expect(clippy::cast_precision_loss, reason = "small counts")]
-                    let set = 40.0 + 25.0 * i as f64;
-                    let got = set - (a + b * set + sigma * normal(at + 20 + i));
-                    Trial { set: deg(set), got: deg(got) }
-                })
-                .collect();
-            let prior = Prior {
-                constant: [deg(1.0), deg(0.4)],
-                proportional: [ratio(0.015), ratio(0.004)],
-                correlation: ratio(0.0),
-                scatter: deg(scatter),
-                worth: 4,
-            };
-            // A trial beyond what the prior can be right beside is refused, and nothing promised; the rarer the better.
-            let Ok(fit) = TrialFit::with_prior(prior, &bends) else {
-                refused += 1;
-                continue;
-            };
-            // A truth may be drawn that springs forward; no setting does.
-            let right = f64::max((90.0 + a) / (1.0 - b), 90.0);
-            covered[0] += u32::from(holds(fit.constant_interval(0.95)?.ok_or("constant")?, a));
-            let slope = fit.proportional_interval(0.95)?.ok_or("slope")?.map(|share| share.value);
-            covered[1] += u32::from((slope[0]..=slope[1]).contains(&b));
-            covered[2] += u32::from(
-                fit.setting_interval(deg(90.0), 0.95)?.is_none_or(|interval| holds(interval, right)),
-            );
-            // One more bend at 90 degrees, against the line as the page draws it.
-            let next = a + b * 90.0 + sigma * normal(at + 40);
-            let half = to_deg(fit.next_bend(deg(90.0), 0.95)?.ok_or("scatter")?);
-            covered[3] += u32::from((next - on_line(&fit, 90.0)?).abs() <= half);
-        }
-        #[expect(clippy::cast_precision_loss, reason = "small counts")]
-        let shares = covered.map(|count| f64::from(count) / (RUNS as f64 - f64::from(refused)));
-        println!("{count} bends and a prior: {shares:?}, {refused} of {RUNS} refused");
-        assert!(refused < 300 * u32::try_from(count)?.max(1), "{refused}");
-        assert!(shares.iter().all(|share| (share - 0.95).abs() <= 0.01), "{count} bends: {shares:?}");
-    }
-    Ok(())
-}
-
 /// A tube that springs back little: some honest sets of trials give a line that falls with
 /// the angle. It is a fit as any other and its intervals keep their promise; only a springback for a bench it is not.
 #[test]
@@ -237,31 +175,6 @@ fn trials_of_a_soft_tube_are_a_fit_whatever_their_line() -> Outcome {
         assert!(falling > 1_000, "{falling}");
         assert!(shares.iter().all(|share| (share - 0.95).abs() <= 0.01), "{} bends: {shares:?}", sets.len());
     }
-    Ok(())
-}
-
-#[test]
-fn trials_outweigh_the_prior_as_they_grow() -> Outcome {
-    let prior = Prior {
-        constant: [deg(0.5), deg(0.5)],
-        proportional: [ratio(0.01), ratio(0.005)],
-        correlation: ratio(0.0),
-        scatter: deg(0.3),
-        worth: 2,
-    };
-    let mut last = -1.0;
-    for count in 0..8_u32 {
-        let sets: Vec<f64> = (0..count).map(|i| 30.0 + 12.0 * f64::from(i)).collect();
-        let gots: Vec<f64> = sets.iter().map(|set| set - 1.2 - 0.015 * set).collect();
-        let fit = TrialFit::with_prior(prior, &trials(&sets, &gots))?;
-        let weight = fit.weight_of_trials(deg(80.0))?.value;
-        assert!(weight > last, "{count}: {weight}");
-        last = weight;
-        if count == 0 {
-            assert!(weight.abs() < 1e-12 && (to_deg(fit.springback()?.constant()) - 0.5).abs() < 1e-12);
-        }
-    }
-    assert!(last > 0.9 && last < 1.0);
     Ok(())
 }
 

@@ -1,22 +1,17 @@
 //! Intervals of springback where angles are read by hand, come from mechanics, or went forward: simulation.
 
+#[path = "../common/bends.rs"]
+mod bends;
 #[path = "../common/draw.rs"]
 mod draw;
 
+use bends::{holds, trials};
 use draw::{normal, uniform};
-use linewright::springback::{Hardening, MaterialScatter, Mechanics, Prior, Trial, TrialFit};
+use linewright::springback::{Hardening, MaterialScatter, Mechanics, Prior, TrialFit};
 use linewright::units::{Angle, deg, mm, mpa, ratio, to_deg};
 use std::error::Error;
 
 type Outcome = Result<(), Box<dyn Error>>;
-
-fn trials(sets: &[f64], gots: &[f64]) -> Vec<Trial> {
-    sets.iter().zip(gots).map(|(set, got)| Trial { set: deg(*set), got: deg(*got) }).collect()
-}
-
-fn holds(interval: [Angle; 2], truth: f64) -> bool {
-    (to_deg(interval[0])..=to_deg(interval[1])).contains(&truth)
-}
 
 /// Angles as a hand reads them, to half or whole degrees: three or four of them lie on a line in many cases, and the
 /// intervals still hold the truth at least as often as they say (within the noise of the count).
@@ -245,8 +240,8 @@ fn a_prior_allows_for_readings_of_a_hand() -> Outcome {
             let chi: f64 = (0..u64::try_from(worth)?).map(|i| normal(at * 4 + i) * normal(at * 4 + i)).sum();
             #[expect(clippy::cast_precision_loss, reason = "a small count")]
             let sigma = scatter * (worth as f64 / chi).sqrt();
-            let a = 1.5 + spread[0] * sigma / scatter * normal(at * 4 + 100);
-            let b = 0.03 + spread[1] * sigma / scatter * normal(at * 4 + 101);
+            let a = 1.5 + spread[0] * normal(at * 4 + 100);
+            let b = 0.03 + spread[1] * normal(at * 4 + 101);
             let gots: Vec<f64> = (at * 4 + 110..)
                 .zip(sets)
                 .map(|(i, set)| (set - a - b * set - sigma * normal(i)).round())

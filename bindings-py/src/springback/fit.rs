@@ -16,9 +16,8 @@ use pyo3::prelude::*;
 /// (one standard deviation), how the two are off together (`correlation`, from -0.999 to 0.999; 0 where one says nothing of
 /// the other), the scatter of one bend, and the number of bends that this scatter is believed like, 1 to 10 000.
 ///
-/// Both spreads are stated for the believed scatter. Where trials scatter less than believed, what is believed counts as surer in
-/// the same measure, at angles that were not tried too: a scatter is best believed no larger than it is, and tried at the angles
-/// that are wanted.
+/// Both spreads are what they say, whatever the trials scatter: trials that repeat well make the angles surer that they were
+/// made at, and what was only believed stays as doubtful as it was believed to be.
 ///
 /// Raises `QuantityError`; the limits are checked by `TrialFit`.
 ///
@@ -253,8 +252,8 @@ impl TrialFit {
         Ok(found.map(|[low, high]| (Angle(low), Angle(high))))
     }
 
-    /// How far the next bend at a setting may land from what the line says, either way, at a chance; None for two trials
-    /// without a prior.
+    /// How far the next bend at a setting may land from what the line says, either way, at a chance, read as those before; None
+    /// for two trials without a prior.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError` for a bare angle.
     ///
@@ -296,7 +295,7 @@ impl TrialFit {
         self.0.is_bent()
     }
 
-    /// Degrees of freedom of the intervals.
+    /// Degrees of freedom of what is known of the scatter: the trials less two, with a prior its worth and the trials.
     #[getter]
     fn degrees_of_freedom(&self) -> usize {
         self.0.degrees_of_freedom()

@@ -1,7 +1,7 @@
 //! Which further trial bends would make a setting as sure as wanted: the fewest, at the angles that serve best.
 
 use super::fit::TrialFit;
-use super::line::{Line, inverse};
+use super::line::Line;
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
@@ -11,8 +11,9 @@ use crate::units::{Angle, deg, ratio, to_deg};
 
 /// No more further bends than this are advised: beyond it the scatter is the trouble, not the number.
 const MOST_BENDS: usize = 12;
-/// Up to so many choices all are tried, which takes a tenth of a second at most.
-const MOST_CHOICES: usize = 100_000;
+/// Up to so many choices all are tried, which takes a tenth of a second at most; beside a belief, where each takes far longer,
+/// up to the second number.
+const MOST_CHOICES: [usize; 2] = [100_000, 2_000];
 /// Rounds of exchanging single bends; each round improves, and a handful is enough.
 const MOST_ROUNDS: usize = 50;
 
@@ -28,98 +29,122 @@ pub struct Advice {
     pub is_enough: bool,
 }
 
-/// The line's information and degrees of freedom, ready for more bends.
+/// What is known, and what is asked of more bends.
 struct Design<'a> {
-    line: &'a Line,
-    /// Inverse of the line's matrix.
-    information: [f64; 3],
-    dof: u32,
+    fit: &'a TrialFit,
     chance: f64,
     wanted: &'a [f64],
-    fit: &'a TrialFit,
-}
-
-/// What bends at some angles add to the information: their number, the sum of their squares, their sum.
-fn adds(angles: &[f64]) -> [f64; 3] {
-    angles.iter().fold([0.0; 3], |[n, square, sum], x| [n + 1.0, square + x * x, sum + x])
 }
 
 impl Design<'_> {
     /// Student's number after more bends.
     fn factor(&self, more: usize) -> f64 {
-        student_both_sides(self.chance, self.dof.saturating_add(u32::try_from(more).unwrap_or(u32::MAX)))
+        let bends = self.fit.degrees_of_freedom().saturating_add(more);
+        student_both_sides(self.chance, u32::try_from(bends).unwrap_or(u32::MAX))
     }
 
-    /// How far the interval of a wanted setting reaches from the setting, the farthest of all of them, after more bends at
-    /// some angles; infinite where an interval has no end.
-    fn reach(&self, angles: &[f64], factor: f64) -> f64 {
-        let weight = self.fit.weight();
-        let information = [0, 1, 2].map(|i| self.information[i] + weight * adds(angles)[i]);
-        let line = Line { matrix: inverse(information), ..*self.line };
+    /// How far intervals reach from the settings of wanted angles on a line, the farthest of all of them; infinite where one
+    /// has no end.
+    fn farthest(&self, line: &Line, interval: impl Fn(f64) -> Option<[f64; 2]>) -> f64 {
         let one = |wanted: &f64| {
             let setting = (wanted + line.constant) / (1.0 - line.slope);
-            line.biased_interval(*wanted, factor, |x| self.fit.bias_with(&line, angles, x))
-                .map_or(f64::INFINITY, |[low, high]| (setting - low).max(high - setting))
+            interval(*wanted).map_or(f64::INFINITY, |[low, high]| (setting - low).max(high - setting))
         };
         self.wanted.iter().map(one).fold(0.0, f64::max)
+    }
+
+    /// What more bends at some angles reach by the line and its scatter alone: all there is without a belief.
+    fn reach(&self, angles: &[f64], factor: f64) -> f64 {
+        let line = self.fit.line().with_more(angles, self.fit.weight());
+        self.farthest(&line, |wanted| {
+            line.biased_interval(wanted, factor, |x| self.fit.bias_with(&line, angles, x))
+        })
+    }
+
+    /// What more bends at some angles reach, by all the scatters that there may be.
+    fn reaches(&self, angles: &[f64]) -> f64 {
+        let Some(blend) = self.fit.blend() else { return self.reach(angles, self.factor(angles.len())) };
+        let after = blend.with_more(angles);
+        self.farthest(self.fit.line(), |wanted| after.setting_interval(self.fit.line(), wanted, self.chance))
     }
 
     /// The best angles for a number of bends, in rising order, and what they reach.
     fn best(&self, count: usize, candidates: &[f64]) -> (Vec<f64>, f64) {
         let factor = self.factor(count);
-        let reach = |angles: &[f64]| self.reach(angles, factor);
-        if choices(candidates.len(), count) <= MOST_CHOICES {
-            let mut places = vec![0_usize; count];
-            let angles = |places: &[usize]| places.iter().map(|i| candidates[*i]).collect::<Vec<f64>>();
-            let mut best = (angles(&places), reach(&angles(&places)));
-            while let Some(up) = (0..count).rev().find(|i| places[*i] + 1 < candidates.len()) {
-                let next = places[up] + 1;
-                places[up..].fill(next);
-                let angles = angles(&places);
-                let reaches = reach(&angles);
-                if reaches < best.1 {
-                    best = (angles, reaches);
-                }
-            }
-            return best;
+        let by_line = |angles: &[f64]| self.reach(angles, factor);
+        let whole = |angles: &[f64]| self.reaches(angles);
+        let (ways, is_beside) = (choices(candidates.len(), count), self.fit.blend().is_some());
+        if is_beside && ways <= MOST_CHOICES[1] {
+            return best_of_all(count, candidates, &whole);
         }
-        // What tells most of a line lies at its ends: every split of the bends between the two outermost candidates, made
-        // better bend by bend.
-        let (low, high) = (candidates[0], candidates[candidates.len() - 1]);
-        let start = |at_low: usize| {
-            let mut angles = vec![high; count];
-            angles[..at_low].fill(low);
-            let reaches = self.improve(&mut angles, candidates, &reach);
-            angles.sort_by(f64::total_cmp);
-            (angles, reaches)
+        let (mut angles, reaches) = if ways <= MOST_CHOICES[0] {
+            best_of_all(count, candidates, &by_line)
+        } else {
+            best_exchanged(count, candidates, &by_line)
         };
-        let better = |a: (Vec<f64>, f64), b: (Vec<f64>, f64)| if b.1 < a.1 { b } else { a };
-        (1..=count).map(start).fold(start(0), better)
-    }
-
-    /// Exchanges single bends for candidates while that helps.
-    fn improve(&self, angles: &mut [f64], candidates: &[f64], reach: &dyn Fn(&[f64]) -> f64) -> f64 {
-        let mut best = reach(angles);
-        for _ in 0..MOST_ROUNDS {
-            let before = best;
-            for place in 0..angles.len() {
-                let mut kept = angles[place];
-                for candidate in candidates {
-                    angles[place] = *candidate;
-                    let reaches = reach(angles);
-                    if reaches < best {
-                        (best, kept) = (reaches, *candidate);
-                    }
-                }
-                angles[place] = kept;
-            }
-            // Improvements below this share are rounding.
-            if best >= before * (1.0 - 1e-12) {
-                break;
-            }
+        if !is_beside {
+            return (angles, reaches);
         }
-        best
+        let reaches = improve(&mut angles, candidates, &whole);
+        angles.sort_by(f64::total_cmp);
+        (angles, reaches)
     }
+}
+
+/// All choices tried one by one.
+fn best_of_all(count: usize, candidates: &[f64], reach: &dyn Fn(&[f64]) -> f64) -> (Vec<f64>, f64) {
+    let mut places = vec![0_usize; count];
+    let angles = |places: &[usize]| places.iter().map(|i| candidates[*i]).collect::<Vec<f64>>();
+    let mut best = (angles(&places), reach(&angles(&places)));
+    while let Some(up) = (0..count).rev().find(|i| places[*i] + 1 < candidates.len()) {
+        let next = places[up] + 1;
+        places[up..].fill(next);
+        let angles = angles(&places);
+        let reaches = reach(&angles);
+        if reaches < best.1 {
+            best = (angles, reaches);
+        }
+    }
+    best
+}
+
+/// What tells most of a line lies at its ends: every split of the bends between the two outermost candidates, made better
+/// bend by bend.
+fn best_exchanged(count: usize, candidates: &[f64], reach: &dyn Fn(&[f64]) -> f64) -> (Vec<f64>, f64) {
+    let (low, high) = (candidates[0], candidates[candidates.len() - 1]);
+    let start = |at_low: usize| {
+        let mut angles = vec![high; count];
+        angles[..at_low].fill(low);
+        let reaches = improve(&mut angles, candidates, reach);
+        angles.sort_by(f64::total_cmp);
+        (angles, reaches)
+    };
+    let better = |a: (Vec<f64>, f64), b: (Vec<f64>, f64)| if b.1 < a.1 { b } else { a };
+    (1..=count).map(start).fold(start(0), better)
+}
+
+/// Exchanges single bends for candidates while that helps.
+fn improve(angles: &mut [f64], candidates: &[f64], reach: &dyn Fn(&[f64]) -> f64) -> f64 {
+    let mut best = reach(angles);
+    for _ in 0..MOST_ROUNDS {
+        let before = best;
+        for place in 0..angles.len() {
+            let mut kept = angles[place];
+            for candidate in candidates {
+                angles[place] = *candidate;
+                let reaches = reach(angles);
+                if reaches < best {
+                    (best, kept) = (reaches, *candidate);
+                }
+            }
+            angles[place] = kept;
+        }
+        // Improvements below this share are rounding.
+        if best >= before * (1.0 - 1e-12) {
+            break;
+        }
+    }
+    best
 }
 
 /// In how many ways a number of bends can be spread over candidates; no more than is counted to.
@@ -132,8 +157,9 @@ impl TrialFit {
     /// The fewest further bends, from a list of angles that can be tried, after which the interval of every wanted angle's
     /// setting (Fieller's) reaches no further than `half_width` either way at a chance; at most twelve, and where those do not
     /// reach it, those that reach nearest. More bends, read as coarsely as those before, tell no more than their rounding lets
-    /// them. Up to 100 000 ways to
-    /// choose all are tried; of more, what exchanging single bends finds from every split between the outermost angles.
+    /// them. Up to 100 000 ways to choose all are tried; of more, what exchanging single bends finds from every split between
+    /// the outermost angles. Beside a belief, where all that the scatter may be is reckoned with, up to 2 000 ways are tried; of
+    /// more, what exchanging single bends finds from those that are best by line and scatter alone.
     ///
     /// # Errors
     /// `NOT_KNOWN` where the scatter is not known (two trials without a prior); `FIELD_MISSING` for an empty list;
@@ -167,11 +193,8 @@ impl TrialFit {
             let need = Value::text("angles above 0: a bend of nothing tells nothing");
             return Err(Error::field(Code::OutOfRange, "candidates", Value::Angle(deg(0.0)), need));
         }
-        let line = self.line();
-        let dof = u32::try_from(self.degrees_of_freedom()).unwrap_or(u32::MAX);
-        let design =
-            Design { line, information: inverse(line.matrix), dof, chance, wanted: &wanted, fit: self };
-        let mut best = (Vec::new(), design.reach(&[], design.factor(0)));
+        let design = Design { fit: self, chance, wanted: &wanted };
+        let mut best = (Vec::new(), design.reaches(&[]));
         for count in 1..=MOST_BENDS {
             if best.1 <= goal {
                 break;

@@ -1,6 +1,7 @@
 //! What trial bends say about springback, with intervals: least squares, and least squares on top of a prior.
 
-use super::line::{Line, inverse};
+use super::blend::Blend;
+use super::line::Line;
 use super::prior::Prior;
 use super::reading;
 use super::{Basis, SCATTER_DEG, Springback, Trial, is_one_angle};
@@ -41,9 +42,9 @@ pub struct TrialFit {
     line: Line,
     dof: u32,
     trials: Vec<Trial>,
-    prior: Option<Prior>,
-    /// How far every reading may be off to one side, in degrees, times what a trial counts for.
+    /// How far every reading may be off to one side, in degrees. Beside a belief the blend has its own.
     half: f64,
+    belief: Option<(Prior, Blend)>,
 }
 
 /// Springback of a trial over its set angle, both in degrees.
@@ -81,43 +82,35 @@ impl TrialFit {
             dof: dof_of(points.len()),
             line,
             trials: trials.to_vec(),
-            prior: None,
+            belief: None,
             half: reading::one_sided(reading::step(trials), line.scatter),
         })
     }
 
     /// A belief and trials, weighed against each other by how sure each is; no trial at all leaves the belief.
     ///
-    /// The conjugate rule of a normal line with unknown scatter: precisions add up, and the scatter is that of the belief's
-    /// own bends and of the trials together. A trial counts for less by what the rounding of its reading can add to its scatter.
+    /// Given the scatter of a bend, the rule is the conjugate one of a normal line: precisions add up, and a reading is off by
+    /// its rounding besides. The scatter itself is known from the belief's worth and from the trials; all that it may be is
+    /// integrated over, so that the interval of an angle that was not tried is no surer than the belief, however well the
+    /// trials repeat.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`; `TRIALS_UNUSABLE` for a trial that is no bend, and for one that the belief expects less
     /// than once in a thousand times: one of the two is wrong.
     pub fn with_prior(prior: Prior, trials: &[Trial]) -> Result<TrialFit, Error> {
         prior.check()?;
-        let scatter = to_deg(prior.scatter);
-        let [constant, slope] = prior.center();
-        let [pa, pb, pc] = inverse(prior.matrix());
         trials.iter().try_for_each(|trial| trial.check(SCATTER_DEG))?;
         prior.check_trials(trials)?;
         let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
-        let weight = weight_of(reading::rounding(trials), scatter);
-        let [n, sx, sy, sxx, sxy] = sums(&points).map(|sum| weight * sum);
-        let matrix = inverse([pa + n, pb + sxx, pc + sx]);
-        let right = [pa * constant + pc * slope + sy, pc * constant + pb * slope + sxy];
-        let a = matrix[0] * right[0] + matrix[2] * right[1];
-        let b = matrix[2] * right[0] + matrix[1] * right[1];
+        let blend = Blend::new(&prior, &points, reading::step(trials));
         let dof = prior.worth().saturating_add(u32::try_from(trials.len()).unwrap_or(u32::MAX));
-        // Squares: of the belief's scatter, of the residuals, and of what the belief had to give way.
-        let worth = f64::from(prior.worth());
-        let residual: f64 = points.iter().map(|(x, y)| (y - a - b * x) * (y - a - b * x)).sum();
-        let (da, db) = (a - constant, b - slope);
-        let gave = pa * da * da + 2.0 * pc * da * db + pb * db * db;
-        let square = (worth * scatter * scatter + weight * residual + gave) / f64::from(dof);
-        let line = Line { constant: a, slope: b, matrix, scatter: sqrt(square) };
-        let half = weight * reading::one_sided(reading::step(trials), line.scatter);
-        Ok(TrialFit { line, dof, trials: trials.to_vec(), prior: Some(prior), half })
+        Ok(TrialFit {
+            line: blend.line(),
+            dof,
+            trials: trials.to_vec(),
+            half: 0.0,
+            belief: Some((prior, blend)),
+        })
     }
 
     /// The springback, for a bench.
@@ -126,7 +119,7 @@ impl TrialFit {
     /// `OUT_OF_RANGE` where the line is no springback: more trials, or a prior, make one of it.
     pub fn springback(&self) -> Result<Springback, Error> {
         let line = Springback::new(deg(self.line.constant), ratio(self.line.slope))?;
-        let basis = match (&self.prior, self.trials.is_empty()) {
+        let basis = match (&self.belief, self.trials.is_empty()) {
             (None, _) => Basis::Trials,
             (Some(_), true) => Basis::Prior,
             (Some(_), false) => Basis::Blend,
@@ -143,7 +136,7 @@ impl TrialFit {
     /// What was believed before them, if anything was.
     #[must_use]
     pub fn prior(&self) -> Option<&Prior> {
-        self.prior.as_ref()
+        self.belief.as_ref().map(|(prior, _)| prior)
     }
 
     /// The step that the angles left were read to, as their numbers show: the coarsest of 1, 1/2, 1/3, 1/4, 1/5, 1/6, 1/10,
@@ -154,7 +147,8 @@ impl TrialFit {
     }
 
     /// Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, the step
-    /// divided by the root of 12. None for two trials without a prior, which lie on any line.
+    /// divided by the root of 12; with one, that of the mean precision (one over the square) of all that it may be. None for two
+    /// trials without a prior, which lie on any line.
     #[must_use]
     pub fn scatter(&self) -> Option<Angle> {
         (self.dof > 0).then(|| deg(self.line.scatter))
@@ -162,32 +156,36 @@ impl TrialFit {
 
     /// The step that the angles were read to, where the scatter is what its rounding makes and the trials told no more.
     pub(crate) fn scatter_of_reading(&self) -> Option<Angle> {
-        let told = self.scatter().filter(|_| self.prior.is_none())?;
+        let told = self.scatter().filter(|_| self.belief.is_none())?;
         self.reading().filter(|_| to_deg(told) <= reading::rounding(&self.trials))
     }
 
-    /// What one more bend counts for, if it is read as coarsely as those before.
+    /// What one more bend counts for beside the line, if it is read as coarsely as those before. Without a belief the scatter
+    /// is that of readings already.
     pub(super) fn weight(&self) -> f64 {
-        let rounding = reading::rounding(&self.trials);
-        self.prior.map_or(1.0, |prior| weight_of(rounding, to_deg(prior.scatter)))
+        let (rounding, scatter) = (reading::rounding(&self.trials), self.line.scatter);
+        let square = scatter * scatter;
+        if self.belief.is_some() { square / (square + rounding * rounding) } else { 1.0 }
     }
 
     /// How far a line through the trials and more bends at some settings, read as coarsely, may be off at `x` because all of
     /// them are rounded to the same side, in degrees.
     pub(super) fn bias_with(&self, line: &Line, more: &[f64], x: f64) -> f64 {
-        let settings = self.trials.iter().map(|trial| to_deg(trial.set)).chain(more.iter().copied());
-        reading::bias(line, settings, self.half, x)
+        reading::bias(line, self.settings().chain(more.iter().copied()), self.half, x)
     }
 
     fn bias(&self, x: f64) -> f64 {
         self.bias_with(&self.line, &[], x)
     }
 
-    /// Standard errors of the constant and of the proportional part: of the scatter alone.
+    fn settings(&self) -> impl Iterator<Item = f64> + '_ {
+        self.trials.iter().map(|trial| to_deg(trial.set))
+    }
+
+    /// Standard errors of the constant and of the proportional part: of the scatter alone, and of the belief.
     #[must_use]
     pub fn standard_errors(&self) -> Option<(Angle, Ratio)> {
-        let error = |variance: f64| self.line.scatter * sqrt(variance);
-        (self.dof > 0).then(|| (deg(error(self.line.matrix[0])), ratio(error(self.line.matrix[1]))))
+        (self.dof > 0).then(|| (deg(self.line.error(0.0)), ratio(self.line.slope_error())))
     }
 
     /// Interval of the constant part at a chance.
@@ -195,10 +193,15 @@ impl TrialFit {
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE` for the chance.
     pub fn constant_interval(&self, chance: f64) -> Result<Option<[Angle; 2]>, Error> {
-        let factor = self.factor(chance)?;
-        let (line, error) = (self.line.constant, self.standard_errors());
-        let half = |error: Angle| factor * to_deg(error) + self.bias(0.0);
-        Ok(error.map(|(a, _)| [deg(line - half(a)), deg(line + half(a))]))
+        let ends = match (self.student(chance)?, &self.belief) {
+            (_, Some((_, blend))) => blend.constant_interval(&self.line, chance),
+            (Some(factor), None) => {
+                let half = factor * self.line.error(0.0) + self.bias(0.0);
+                Some([self.line.constant - half, self.line.constant + half])
+            }
+            (None, None) => None,
+        };
+        Ok(ends.map(|ends| ends.map(deg)))
     }
 
     /// Interval of the proportional part at a chance.
@@ -206,16 +209,16 @@ impl TrialFit {
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE` for the chance.
     pub fn proportional_interval(&self, chance: f64) -> Result<Option<[Ratio; 2]>, Error> {
-        let factor = self.factor(chance)?;
-        let (slope, error) = (self.line.slope, self.standard_errors());
-        // By how much the slope moves with a reading: the line moves so between 0 and 1.
-        let moves = |trial: &Trial| {
-            let set = to_deg(trial.set);
-            (self.line.share(1.0, set) - self.line.share(0.0, set)).abs()
+        let ends = match (self.student(chance)?, &self.belief) {
+            (_, Some((_, blend))) => blend.slope_interval(&self.line, chance),
+            (Some(factor), None) => {
+                let bias = reading::slope_bias(&self.line, self.settings(), self.half);
+                let half = factor * self.line.slope_error() + bias;
+                Some([self.line.slope - half, self.line.slope + half])
+            }
+            (None, None) => None,
         };
-        let bias = self.half * self.trials.iter().map(moves).sum::<f64>();
-        let half = |error: Ratio| factor * error.value + bias;
-        Ok(error.map(|(_, b)| [ratio(slope - half(b)), ratio(slope + half(b))]))
+        Ok(ends.map(|ends| ends.map(ratio)))
     }
 
     /// Interval of the right setting for a wanted angle at a chance (Fieller's); None for two trials without a prior, and
@@ -226,32 +229,39 @@ impl TrialFit {
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
     pub fn setting_interval(&self, wanted: Angle, chance: f64) -> Result<Option<[Angle; 2]>, Error> {
         let wanted = to_deg(bounds::ANGLE.angle(wanted)?);
-        let factor = self.factor(chance)?;
-        let known = (self.dof > 0).then_some(wanted);
-        let interval = known.and_then(|wanted| self.line.biased_interval(wanted, factor, |x| self.bias(x)));
+        let interval = match (self.student(chance)?, &self.belief) {
+            (_, Some((_, blend))) => blend.setting_interval(&self.line, wanted, chance),
+            (Some(factor), None) => self.line.biased_interval(wanted, factor, |x| self.bias(x)),
+            (None, None) => None,
+        };
         let bent = interval.filter(|[_, high]| *high > wanted);
         Ok(bent.map(|ends| ends.map(|end| deg(end.max(wanted)))))
     }
 
-    /// How far the next bend at a setting may land from what the line says, either way, at a chance.
+    /// How far the next bend at a setting may land from what the line says, either way, at a chance, read as those before.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
     pub fn next_bend(&self, setting: Angle, chance: f64) -> Result<Option<Angle>, Error> {
         let setting = to_deg(bounds::ANGLE.angle(setting)?);
-        let factor = self.factor(chance)?;
-        Ok((self.dof > 0).then(|| deg(self.line.next_half_width(setting, factor) + self.bias(setting))))
+        let half = match (self.student(chance)?, &self.belief) {
+            (_, Some((_, blend))) => blend.next_half_width(&self.line, setting, chance),
+            (Some(factor), None) => Some(self.line.next_half_width(setting, factor) + self.bias(setting)),
+            (None, None) => None,
+        };
+        Ok(half.map(deg))
     }
 
-    /// Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials.
+    /// Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials. It is the share of
+    /// the belief's variance there that the trials took away.
     ///
     /// # Errors
     /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
     pub fn weight_of_trials(&self, setting: Angle) -> Result<Ratio, Error> {
         let x = to_deg(bounds::ANGLE.angle(setting)?);
-        let Some(prior) = &self.prior else { return Ok(ratio(1.0)) };
-        let before = Line { matrix: prior.matrix(), ..self.line }.leverage(x);
-        Ok(ratio((1.0 - self.line.leverage(x) / before).clamp(0.0, 1.0)))
+        let Some((prior, _)) = &self.belief else { return Ok(ratio(1.0)) };
+        let share = self.line.error(x) / prior.error(x);
+        Ok(ratio((1.0 - share * share).clamp(0.0, 1.0)))
     }
 
     /// The trial that does not belong to the others, counted from 0; None where none stands out, where there are fewer
@@ -261,7 +271,7 @@ impl TrialFit {
     /// all of them.
     #[must_use]
     pub fn outlier(&self) -> Option<usize> {
-        if self.trials.len() < ENOUGH || self.prior.is_some() {
+        if self.trials.len() < ENOUGH || self.belief.is_some() {
             return None;
         }
         let looks = f64::from(u32::try_from(self.trials.len()).unwrap_or(u32::MAX));
@@ -274,7 +284,7 @@ impl TrialFit {
     #[must_use]
     pub fn is_bent(&self) -> Option<bool> {
         let points: Vec<(f64, f64)> = self.trials.iter().map(point).collect();
-        if points.len() < ENOUGH || self.prior.is_some() {
+        if points.len() < ENOUGH || self.belief.is_some() {
             return None;
         }
         // The square, made perpendicular to constant and slope by its own line.
@@ -298,7 +308,7 @@ impl TrialFit {
         Some(square.abs() > student_both_sides(1.0 - FALSE_ALARM, dof) * scatter / sqrt(size) + bias)
     }
 
-    /// Degrees of freedom of its intervals.
+    /// Degrees of freedom of what is known of the scatter: the trials less two, with a prior its worth and the trials.
     #[must_use]
     pub fn degrees_of_freedom(&self) -> usize {
         self.dof as usize
@@ -308,15 +318,15 @@ impl TrialFit {
         &self.line
     }
 
-    fn factor(&self, chance: f64) -> Result<f64, Error> {
-        let chance = bounds::CHANCE.ratio(ratio(chance))?.value;
-        Ok(if self.dof > 0 { student_both_sides(chance, self.dof) } else { f64::NAN })
+    pub(super) fn blend(&self) -> Option<&Blend> {
+        self.belief.as_ref().map(|(_, blend)| blend)
     }
-}
 
-/// What a trial counts for beside a belief. A reading is off by its rounding as well as by the scatter.
-fn weight_of(rounding: f64, scatter: f64) -> f64 {
-    scatter * scatter / (scatter * scatter + rounding * rounding)
+    /// Student's number at a chance; None without a scatter.
+    fn student(&self, chance: f64) -> Result<Option<f64>, Error> {
+        let chance = bounds::CHANCE.ratio(ratio(chance))?.value;
+        Ok((self.dof > 0).then(|| student_both_sides(chance, self.dof)))
+    }
 }
 
 fn dof_of(points: usize) -> u32 {

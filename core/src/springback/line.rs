@@ -8,7 +8,7 @@ const MOST_ROUNDS: usize = 100;
 const SETTLED: f64 = 1e-11;
 
 /// Inverse of a symmetric matrix [[a, c], [c, b]] as (a, b, c).
-pub(super) fn inverse([a, b, c]: [f64; 3]) -> [f64; 3] {
+fn inverse([a, b, c]: [f64; 3]) -> [f64; 3] {
     let determinant = a * b - c * c;
     [b / determinant, a / determinant, -c / determinant]
 }
@@ -40,6 +40,23 @@ impl Line {
     pub(super) fn share(&self, x: f64, set: f64) -> f64 {
         let [a, b, ab] = self.matrix;
         a + ab * (x + set) + b * x * set
+    }
+
+    /// Standard deviation of the line at `x`.
+    pub(super) fn error(&self, x: f64) -> f64 {
+        self.scatter * sqrt(self.leverage(x).max(0.0))
+    }
+
+    /// Standard deviation of the slope.
+    pub(super) fn slope_error(&self) -> f64 {
+        self.scatter * sqrt(self.matrix[1])
+    }
+
+    /// The same line after more bends at some settings, and what each of them counts for.
+    pub(super) fn with_more(&self, settings: &[f64], weight: f64) -> Line {
+        let add =
+            |[n, square, sum]: [f64; 3], x: &f64| [n + weight, square + weight * x * x, sum + weight * x];
+        Line { matrix: inverse(settings.iter().fold(inverse(self.matrix), add)), ..*self }
     }
 
     /// Half width of one more bend at `x`.

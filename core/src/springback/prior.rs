@@ -1,5 +1,6 @@
 //! What is believed about springback before any trial.
 
+use super::blend::Blend;
 use super::fit::point;
 use super::{Trial, reading, trial_text, unusable};
 use crate::bounds;
@@ -7,7 +8,6 @@ use crate::code::Code;
 use crate::error::Error;
 use crate::math::sqrt;
 use crate::problem::Value;
-use crate::statistics::student_both_sides;
 use crate::units::{Angle, Ratio, angle_text, deg, to_deg};
 
 /// Chance that a trial is within what is believed, if the belief is right. Beyond it one of the two is wrong (ours).
@@ -15,9 +15,8 @@ const BELIEVABLE: f64 = 0.999;
 
 /// What is believed about springback before any trial: from mechanics, or from another tube of the kind.
 ///
-/// Both spreads are stated for the believed scatter. Where trials scatter less than believed, what is believed counts as surer in
-/// the same measure, at angles that were not tried too: a scatter is best believed no larger than it is, and tried at the angles
-/// that are wanted.
+/// Both spreads are what they say, whatever the trials scatter: trials that repeat well make the angles surer that they were
+/// made at, and what was only believed stays as doubtful as it was believed to be.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Prior {
     /// Expected constant part, and how far off it may be (one standard deviation, at least 0.001 degrees).
@@ -63,28 +62,37 @@ impl Prior {
         u32::try_from(self.worth).unwrap_or(u32::MAX)
     }
 
-    /// Variances of constant and proportional part and their covariance, for a scatter of 1.
-    pub(super) fn matrix(&self) -> [f64; 3] {
-        let scatter = to_deg(self.scatter);
-        let [a, b] = [to_deg(self.constant[1]) / scatter, self.proportional[1].value / scatter];
-        [a * a, b * b, self.correlation.value * a * b]
+    /// Scatter of one bend in degrees.
+    pub(super) fn scatter_deg(&self) -> f64 {
+        to_deg(self.scatter)
+    }
+
+    /// A root of the covariance of constant and proportional part: [a, 0] and [b c, b sqrt(1 - c^2)].
+    pub(super) fn root(&self) -> [f64; 3] {
+        let ([a, b], c) = ([to_deg(self.constant[1]), self.proportional[1].value], self.correlation.value);
+        [a, b * c, b * sqrt(1.0 - c * c)]
+    }
+
+    /// Standard deviation of the believed springback at a setting, in degrees.
+    pub(super) fn error(&self, x: f64) -> f64 {
+        let [a, b, across] = self.root();
+        sqrt((a + x * b) * (a + x * b) + x * across * x * across)
     }
 
     /// Whether every trial is one that the belief expects.
     pub(super) fn check_trials(&self, trials: &[Trial]) -> Result<(), Error> {
-        let (scatter, factor) = (to_deg(self.scatter), student_both_sides(BELIEVABLE, self.worth()));
         // A reading is off by up to half its step.
         let read = reading::step(trials).unwrap_or(0.0) / 2.0;
-        let ([constant, slope], [a, b, ab]) = (self.center(), self.matrix());
+        let alone = Blend::new(self, &[], None);
+        let line = alone.line();
         for trial in trials {
             let (x, y) = point(trial);
-            let expected = constant + slope * x;
-            let width = factor * scatter * sqrt(1.0 + a + x * (2.0 * ab + x * b)) + read;
-            if (y - expected).abs() > width {
+            if alone.next_within(&line, x, (y - line.at(x)).abs() - read) > BELIEVABLE {
+                let width = alone.next_half_width(&line, x, BELIEVABLE).unwrap_or(f64::INFINITY) + read;
                 let text = format!(
                     "{}, where the prior expects {} within {}",
                     trial_text(trial),
-                    angle_text(deg(x - expected)),
+                    angle_text(deg(x - line.at(x))),
                     angle_text(deg(width)),
                 );
                 return Err(unusable(

@@ -60,3 +60,9 @@ pub(super) fn one_sided(step: Option<f64>, scatter: f64) -> f64 {
 pub(super) fn bias(line: &Line, settings: impl Iterator<Item = f64>, half: f64, x: f64) -> f64 {
     if half > 0.0 { half * settings.map(|set| line.share(x, set).abs()).sum::<f64>() } else { 0.0 }
 }
+
+/// The same of the line's slope, which is by how much the line moves between 0 and 1.
+pub(super) fn slope_bias(line: &Line, settings: impl Iterator<Item = f64>, half: f64) -> f64 {
+    let moves = |set: f64| (line.share(1.0, set) - line.share(0.0, set)).abs();
+    if half > 0.0 { half * settings.map(moves).sum::<f64>() } else { 0.0 }
+}
