@@ -1,8 +1,10 @@
 //! The bench: the tools and habits of one workshop, as data.
 
+mod piece_fit;
 mod pieces;
 
-pub use pieces::{PieceFit, Stretch, TestPiece};
+pub use piece_fit::{PieceFit, Stretch};
+pub use pieces::TestPiece;
 
 use crate::bounds;
 use crate::code::Code;

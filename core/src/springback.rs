@@ -13,7 +13,6 @@ mod blend;
 mod calibration;
 mod fit;
 mod kernel;
-mod line;
 mod mechanics;
 mod metal;
 mod prior;
@@ -28,6 +27,7 @@ pub use fit::TrialFit;
 pub use kernel::Columns;
 pub use mechanics::{Hardening, HeldBend, MaterialScatter, Mechanics};
 pub use prior::Prior;
+pub(crate) use reading::step_of;
 
 use crate::bounds;
 use crate::code::Code;

@@ -1,8 +1,13 @@
 //! Distributions: the normal one for a length with a stated chance, Student's for what trial bends tell; the gamma
-//! function.
+//! function. Lines with the uncertainty of their parts, and what the rounding of readings does to them.
 
+mod line;
+mod reading;
 #[cfg(test)]
 mod tests;
+
+pub(crate) use line::Line;
+pub(crate) use reading::{SAME, is_multiple, one_sided, read_to, rounding};
 
 use crate::math;
 use std::f64::consts::PI;
@@ -138,21 +143,6 @@ pub(crate) fn normal_below(z: f64) -> f64 {
     } else {
         tail
     }
-}
-
-/// The coarsest of some steps, which fall, that all numbers are whole multiples of: what they were read to. None where there
-/// is none, and without a number.
-pub(crate) fn read_to(numbers: impl Iterator<Item = f64> + Clone, steps: &[f64]) -> Option<f64> {
-    // Farther from a multiple than this is none: typed decimals are off by far less.
-    const SAME: f64 = 1e-6;
-    let is_multiple = |number: f64, step: f64| (number - (number / step).round() * step).abs() < SAME;
-    numbers.clone().next()?;
-    steps.iter().copied().find(|step| numbers.clone().all(|number| is_multiple(number, *step)))
-}
-
-/// Standard deviation of what rounding to a step adds to a reading: all within half a step are alike.
-pub(crate) fn rounding(step: Option<f64>) -> f64 {
-    step.map_or(0.0, |step| step / math::sqrt(12.0))
 }
 
 /// Natural logarithm of the gamma function for a positive argument: Stirling's series from 12 on, brought there by the

@@ -25,7 +25,7 @@ def piece_fit(rows, angle, chance, origin):
         edges = [0.0, *((od[0] if od else 0.0) / 2 * math.tan(math.radians(a) / 2) for a in angles), 0.0]
         centered.append((length, [leg - a - b for leg, a, b in zip(legs, edges, edges[1:])], angles))
     radius, error, low, high, scatter, _, arc, _, share, share_low, share_high = bent.numbers(
-        centered, chance, bent.rounding([row[:3] for row in rows])
+        centered, chance, [legs for _, legs, *_ in rows]
     )
     turn = math.radians(angle)
     unit = 2 * math.tan(turn / 2) - turn

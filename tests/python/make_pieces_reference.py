@@ -3,14 +3,15 @@
 Each piece is built from an arc: with the radius as formed, the straights and the share by which the arc is longer than
 the tube in it, the length before bending is straights and arcs x (1 - share), and each leg is its straight and the tangents
 next to it. Legs are then read with errors. Least squares by `numpy.linalg.lstsq` on radius alone and on radius and
-lengthening, Student's numbers by `scipy.stats.t`, the interval of the share by root finding on its definition. Run it
-from anywhere.
+lengthening, Student's numbers by `scipy.stats.t`, the interval of the share by root finding on its definition. Pieces
+bent to the same angles may all be rounded to one side. Run it from anywhere.
 """
 
 import math
 import random
 from pathlib import Path
 
+import make_fit_reference as fits
 import numpy as np
 from scipy import optimize, stats
 
@@ -51,13 +52,13 @@ def fitted(columns, gain):
     return beta, np.linalg.inv(matrix.T @ matrix), scatter, dof
 
 
-def share_interval(beta, covariance, scatter, dof, chance):
-    """All shares s for which longer - s radius is no further from 0 than its own half width."""
+def share_interval(beta, covariance, scatter, dof, chance, off):
+    """All shares s for which longer - s radius is no further from 0 than its own half width and what it may be off besides."""
     factor = stats.t.ppf(0.5 + chance / 2, dof) * scatter
 
     def outside(s):
         v = np.array([-s, 1.0])
-        return float(v @ beta) ** 2 - factor**2 * float(v @ covariance @ v)
+        return abs(float(v @ beta)) - factor * math.sqrt(float(v @ covariance @ v)) - off[1] - abs(s) * off[0]
 
     middle = beta[1] / beta[0]
     ends = []
@@ -72,30 +73,69 @@ def share_interval(beta, covariance, scatter, dof, chance):
     return ends
 
 
+STEPS = sorted([25.4 / 16, 25.4 / 32, 25.4 / 64, 1.0, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01], reverse=True)
+
+
+def is_read_to(number, step):
+    return abs(number - round(number / step) * step) < 1e-6
+
+
 def read_to(numbers):
-    """The coarsest step that lengths are read to and all of these are multiples of; 0 where there is none."""
-    steps = sorted([25.4 / 16, 25.4 / 32, 25.4 / 64, 1.0, 0.5, 0.25, 0.2, 0.1, 0.05, 0.02, 0.01], reverse=True)
-    return next((s for s in steps if all(abs(n - round(n / s) * s) < 1e-6 for n in numbers)), 0.0)
+    """The coarsest step of most lengths, if no other is read to a part of it down to a twentieth; 0 where there is none."""
+    for step in STEPS:
+        others = [n for n in numbers if not is_read_to(n, step)]
+        if 2 * len(others) < len(numbers) and not any(is_read_to(n, step / part) for n in others for part in range(2, 21)):
+            return step
+    return 0.0
 
 
-def rounding(pieces):
-    """What rounding adds to a gain, one standard deviation, on average over the pieces; a length is no coarser than legs."""
-    squares = 0.0
-    for length, legs, _ in pieces:
-        step = read_to(legs)
-        squares += (len(legs) * step**2 + min(step, read_to([length])) ** 2) / 12
-    return math.sqrt(squares / len(pieces))
+class Readings:
+    """What rounding does: per piece the variance it adds to a gain, and how far pieces that are alike may all be off."""
+
+    def __init__(self, pieces, radius, read):
+        self.pieces, self.radius = pieces, radius
+        self.angle = math.radians(fits.read_to([a for _, _, angles in pieces for a in angles]))
+        # A length is no coarser than legs.
+        steps = [read_to(legs) for legs in read]
+        self.steps = [(step, min(step, read_to([length]))) for step, (length, _, _) in zip(steps, pieces)]
+        squares = 0.0
+        for (leg, length), (_, legs, angles) in zip(self.steps, pieces):
+            squares += (len(legs) * leg**2 + length**2) / 12
+            squares += sum((self.rate(a) * self.angle) ** 2 for a in angles) / 12
+        self.square = squares / len(pieces)
+
+    def rate(self, angle):
+        """Derivative of radius x (2 tan(a / 2) - a)."""
+        return self.radius * (1 / math.cos(math.radians(angle) / 2) ** 2 - 1)
+
+    def off(self, scatter):
+        legs = sum(len(legs) for _, legs, _ in self.pieces) / len(self.pieces)
+        own = max(scatter**2 - self.square, 0.0) / legs
+        far = []
+        for i, ((leg, length), (_, legs, angles)) in enumerate(zip(self.steps, self.pieces)):
+            alike = [
+                j for j, (_, _, others) in enumerate(self.pieces)
+                if len(others) == len(angles) and all(abs(a - b) < 2 for a, b in zip(angles, others))
+            ]  # fmt: skip
+            worst = len(legs) * fits.one_sided(leg, math.sqrt(own + leg**2 / 12)) + length / 2
+            worst += sum(self.rate(a) for a in angles) * self.angle / 2
+            far.append(worst if alike != [i] else 0.0)
+        return np.array(far)
 
 
-def numbers(pieces, chance, least):
+def numbers(pieces, chance, read=None):
+    """Cells of a row; legs as they were read where those were outer ones."""
     unit, turns, gain = design(pieces)
     beta, covariance, scatter, dof = fitted([unit], gain)
-    scatter = None if scatter is None else max(scatter, least)
     radius = float(beta[0])
+    readings = Readings(pieces, radius, read or [legs for _, legs, _ in pieces])
+    least = math.sqrt(readings.square)
+    scatter = None if scatter is None else max(scatter, least)
     cells = [radius, None, None, None, scatter, radius * (2 - math.pi / 2)]
     if dof > 0:
         error = scatter * math.sqrt(float(covariance[0, 0]))
-        half = stats.t.ppf(0.5 + chance / 2, dof) * error
+        off = float(np.abs(covariance @ unit[None])[0] @ readings.off(scatter))
+        half = stats.t.ppf(0.5 + chance / 2, dof) * error + off
         # No radius is below nothing.
         cells[1:4] = error, max(radius - half, 0.0), radius + half
     cells += [None] * 5
@@ -107,7 +147,8 @@ def numbers(pieces, chance, least):
         cells[6], cells[8] = float(beta[0]), float(beta[1] / beta[0])
         if dof > 0:
             cells[7] = scatter * math.sqrt(float(covariance[0, 0]))
-            cells[9:] = share_interval(beta, covariance, scatter, dof, chance) or [None, None]
+            off = np.abs(covariance @ np.array([unit, turns])) @ readings.off(scatter)
+            cells[9:] = share_interval(beta, covariance, scatter, dof, chance, off) or [None, None]
     return cells
 
 
@@ -134,7 +175,7 @@ def rows():
         if np.max(np.abs(gain - unit * float(fitted([unit], gain)[0][0]))) > 2.9:
             continue
         text = "|".join(" ".join([repr(n), ";".join(map(repr, legs)), ";".join(map(repr, a))]) for n, legs, a in pieces)
-        cells = ["" if cell is None else repr(float(cell)) for cell in numbers(pieces, chance, rounding(pieces))]
+        cells = ["" if cell is None else repr(float(cell)) for cell in numbers(pieces, chance)]
         lines.append(",".join([text, repr(chance), *cells]))
 
 

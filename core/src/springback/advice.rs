@@ -1,12 +1,11 @@
 //! Which further trial bends would make a setting as sure as wanted: the fewest, at the angles that serve best.
 
 use super::fit::TrialFit;
-use super::line::Line;
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
 use crate::problem::{Part, Problem, Value};
-use crate::statistics::student_both_sides;
+use crate::statistics::{Line, student_both_sides};
 use crate::units::{Angle, deg, ratio, to_deg};
 
 /// No more further bends than this are advised: beyond it the scatter is the trouble, not the number.

@@ -2,11 +2,10 @@
 //! scatter, both parts of the line are normal and precisions add up; the scatter is known from the belief's worth and from
 //! the trials, and is integrated over. What is left is a mixture of normal lines, one for each scatter there may be.
 
-use super::line::Line;
 use super::prior::Prior;
 use super::reading;
 use crate::math::{exp, ln, sqrt};
-use crate::statistics::normal_below;
+use crate::statistics::{Line, normal_below, one_sided};
 
 /// The mixture has scatters in equal steps of the logarithm, no longer than this and at least so many. The integrand is smooth
 /// and falls off at both ends, so that little is lost: ends of intervals agree with Gauss and Legendre's rule to 1e-7 degrees.
@@ -167,9 +166,8 @@ impl Blend {
         let steps = ((high - low) / LONGEST_STEP).ceil().max(FEWEST_STEPS);
         let across = (0_u32..).map(f64::from).take_while(|i| *i <= steps);
         let nodes = across.map(|i: f64| evidence.at(low + (high - low) * i / steps));
-        let nodes = nodes.map(|(likely, node)| {
-            (likely, Node { half: reading::one_sided(step, node.line.scatter), ..node })
-        });
+        let nodes =
+            nodes.map(|(likely, node)| (likely, Node { half: one_sided(step, node.line.scatter), ..node }));
         Blend { nodes: weighted(nodes.collect()), settings: points.iter().map(|(x, _)| *x).collect() }
     }
 

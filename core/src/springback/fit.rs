@@ -1,7 +1,6 @@
 //! What trial bends say about springback, with intervals: least squares, and least squares on top of a prior.
 
 use super::blend::Blend;
-use super::line::Line;
 use super::prior::Prior;
 use super::reading;
 use super::{Basis, SCATTER_DEG, Springback, Trial, is_one_angle};
@@ -10,7 +9,7 @@ use crate::code::Code;
 use crate::error::Error;
 use crate::math::sqrt;
 use crate::problem::{Part, Problem, Value};
-use crate::statistics::student_both_sides;
+use crate::statistics::{Line, one_sided, student_both_sides};
 use crate::units::{Angle, Ratio, deg, ratio, to_deg};
 
 /// Fewest bends among which an outlier is named, or a bend of the line noticed: with fewer, one odd bend pulls the line
@@ -83,7 +82,7 @@ impl TrialFit {
             line,
             trials: trials.to_vec(),
             belief: None,
-            half: reading::one_sided(reading::step(trials), line.scatter),
+            half: one_sided(reading::step(trials), line.scatter),
         })
     }
 
@@ -303,7 +302,7 @@ impl TrialFit {
         let rest: f64 = left.iter().map(|(q, y)| (y - square * q) * (y - square * q)).sum();
         let dof = dof_of(points.len()) - 1;
         let scatter = sqrt(rest / f64::from(dof)).max(rounding);
-        let half = reading::one_sided(reading::step(&self.trials), scatter);
+        let half = one_sided(reading::step(&self.trials), scatter);
         let bias = half * left.iter().map(|(q, _)| q.abs()).sum::<f64>() / size;
         Some(square.abs() > student_both_sides(1.0 - FALSE_ALARM, dof) * scatter / sqrt(size) + bias)
     }
@@ -353,7 +352,7 @@ pub(super) fn farthest(trials: &[Trial]) -> Option<(usize, f64)> {
     let distance = |i: usize, others: &[(f64, f64)]| {
         let (line, (x, y)) = (least_squares(others, rounding), points[i]);
         // Its own rounding and that of the others may be all there is.
-        let half = reading::one_sided(step, line.scatter);
+        let half = one_sided(step, line.scatter);
         let bias = half + reading::bias(&line, others.iter().map(|(set, _)| *set), half, x);
         ((y - line.at(x)).abs() - bias).max(0.0) / line.next_half_width(x, 1.0).max(f64::MIN_POSITIVE)
     };
