@@ -38,7 +38,7 @@ use crate::units::{Angle, Ratio, angle_text, deg, ratio, to_deg};
 /// Two trial angles closer than this tell nothing of the proportional part (ours, no source).
 const SPREAD_DEG: f64 = 10.0;
 /// A trial farther than this from the line through all contradicts the others (ours, no source): a hand reads an angle
-/// to a degree or so.
+/// to a degree or so. Where there are enough of them to see that bends do scatter so much, one is taken up to twice as far.
 const SCATTER_DEG: f64 = 2.0;
 /// What a hand can read off a former's scale (common practice, no source).
 const READABLE_DEG: f64 = 0.5;
@@ -191,8 +191,8 @@ impl Springback {
     ///
     /// # Errors
     /// `TRIALS_UNUSABLE` for no trials, for one that sprang forward, for one that contradicts the others by more than
-    /// 2 degrees (named where there are five or more), and for sets that no springback explains;
-    /// `NOT_A_NUMBER`, `OUT_OF_RANGE`.
+    /// 2 degrees (of five or more it is named, and up to 4 degrees are taken where it does not stand out from how the others
+    /// scatter), and for sets that no springback explains; `NOT_A_NUMBER`, `OUT_OF_RANGE`.
     pub fn from_trials(trials: &[Trial]) -> Result<Springback, Error> {
         let (constant, proportional) = Springback::line_of(trials, 0.0)?;
         let line = Springback::new(deg(constant), ratio(proportional)).map_err(|error| {
@@ -232,12 +232,13 @@ impl Springback {
         if let Some(worst) = sets.iter().zip(&backs).map(off).reduce(f64::max)
             && worst > SCATTER_DEG
         {
-            let which = match fit::farthest(trials) {
-                Some((odd, _)) => {
-                    format!("; the odd one seems to be trial {}, {}", odd + 1, trial_text(&trials[odd]))
-                }
-                None => String::new(),
-            };
+            let odd = fit::farthest(trials);
+            if worst <= 2.0 * SCATTER_DEG && odd.is_some_and(|(_, far)| !fit::stands_out(trials, far)) {
+                return Ok((constant, proportional));
+            }
+            let which = odd.map_or(String::new(), |(odd, _)| {
+                format!("; the odd one seems to be trial {}, {}", odd + 1, trial_text(&trials[odd]))
+            });
             let text = format!("a trial {worst:.1} deg away from the line through all{which}");
             return Err(unusable(
                 &text,

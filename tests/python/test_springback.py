@@ -218,3 +218,16 @@ def test_the_page_has_room_for_a_bend_read_as_springing_forward():
 def test_the_page_says_that_readings_alone_made_the_band():
     trials = [("30 deg", "28 deg"), ("60 deg", "57.5 deg"), ("90 deg", "87 deg")]
     assert "Angles were read to 0.5 degrees" in lw.TrialFit(trials).page(["60 deg"], chance=0.95)
+    whole = [("30 deg", "29 deg"), ("60 deg", "58 deg"), ("90 deg", "87 deg")]
+    assert "Angles were read to 1 degree:" in lw.TrialFit(whole).page(["60 deg"], chance=0.95)
+
+
+def test_the_page_lists_no_setting_below_the_angle_wanted():
+    trials = [("30 deg", "29.98 deg"), ("60 deg", "59.97 deg"), ("90 deg", "89.95 deg")]
+    fit = lw.TrialFit(trials)
+    assert 45.25 < fit.springback().setting("45.25 deg").deg < 45.3
+    root = ET.fromstring(fit.page(["45.25 deg", "60 deg"], chance=0.95))
+    group = next(g for g in root.iter("{http://www.w3.org/2000/svg}g") if g.get("id") == "settings")
+    cells = [text.text for text in group.iter("{http://www.w3.org/2000/svg}text")]
+    row = cells[cells.index("45.25") :][:3]
+    assert row[1] == "45.25" and row[2].startswith("45.25 to 45."), row

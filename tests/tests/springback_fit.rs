@@ -178,6 +178,29 @@ fn trials_of_a_soft_tube_are_a_fit_whatever_their_line() -> Outcome {
     Ok(())
 }
 
+/// Bends that scatter by a degree lie more than 2 degrees off their line now and then, and agree with each other all the same.
+#[test]
+fn trials_that_scatter_a_degree_are_a_fit() -> Outcome {
+    const RUNS: u64 = 4_000;
+    let sets = [30.0, 40.0, 50.0, 60.0, 75.0, 90.0, 105.0, 120.0];
+    let (a, b) = (1.5, 0.02);
+    let right = (90.0 + a) / (1.0 - b);
+    let (mut covered, mut refused) = (0_u32, 0_u32);
+    for run in 0..RUNS {
+        let gots: Vec<f64> = (run * 16..).zip(sets).map(|(i, set)| set - (a + b * set + normal(i))).collect();
+        let Ok(fit) = TrialFit::new(&trials(&sets, &gots)) else {
+            refused += 1;
+            continue;
+        };
+        covered += u32::from(fit.setting_interval(deg(90.0), 0.95)?.is_none_or(|i| holds(i, right)));
+    }
+    #[expect(clippy::cast_precision_loss, reason = "small counts")]
+    let share = f64::from(covered) / (RUNS as f64 - f64::from(refused));
+    println!("{refused} of {RUNS} refused, {share} covered");
+    assert!(refused < 160 && (share - 0.95).abs() < 0.012, "{refused} refused, {share}");
+    Ok(())
+}
+
 #[test]
 fn the_odd_bend_is_named_and_false_alarms_are_rare() -> Outcome {
     const RUNS: u64 = 4_000;

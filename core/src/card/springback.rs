@@ -285,14 +285,15 @@ impl Picture<'_> {
         row(svg, ["to get", "bend to", &format!("{} %", number(100.0 * self.chance)), &blended("from")]);
         row(svg, ["degrees", "degrees", "interval", &blended("trials")]);
         let springback = self.fit.springback()?;
-        let listed =
-            |angle, rounding| format!("{:.1}", to_deg(round_angle(angle, deg(LISTED_DEG), rounding)));
         for angle in wanted {
+            // No bend springs forward: nothing is listed below the angle wanted, which can have more digits.
+            let listed = |listed: Angle, rounding| {
+                let rounded = to_deg(round_angle(listed, deg(LISTED_DEG), rounding));
+                if rounded < to_deg(*angle) { number(to_deg(*angle)) } else { format!("{rounded:.1}") }
+            };
             let setting = listed(springback.setting(*angle)?, Rounding::Down);
             let range = match self.fit.setting_interval(*angle, self.chance)? {
-                // No bend springs forward.
                 Some([low, high]) => {
-                    let low = deg(to_deg(low).max(to_deg(*angle)));
                     format!("{} to {}", listed(low, Rounding::Down), listed(high, Rounding::Up))
                 }
                 None => "NOT KNOWN".to_owned(),
@@ -321,10 +322,10 @@ impl Picture<'_> {
             );
         }
         if let Some(read) = self.fit.scatter_of_reading() {
-            notes.push(format!(
-                "Angles were read to {} degrees: the band is what that alone leaves open.",
-                number(to_deg(read))
-            ));
+            let step = number(to_deg(read));
+            let unit = if step == "1" { "degree" } else { "degrees" };
+            notes
+                .push(format!("Angles were read to {step} {unit}: the band is what that alone leaves open."));
         }
         if self.fit.prior().is_some() {
             notes.push(match self.span {

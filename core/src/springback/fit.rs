@@ -273,9 +273,7 @@ impl TrialFit {
         if self.trials.len() < ENOUGH || self.belief.is_some() {
             return None;
         }
-        let looks = f64::from(u32::try_from(self.trials.len()).unwrap_or(u32::MAX));
-        let limit = student_both_sides(1.0 - FALSE_ALARM / looks, dof_of(self.trials.len()) - 1);
-        farthest(&self.trials).filter(|(_, far)| *far > limit).map(|(i, _)| i)
+        farthest(&self.trials).filter(|(_, far)| stands_out(&self.trials, *far)).map(|(i, _)| i)
     }
 
     /// Whether the trials bend away from a straight line: a square of the angle added to it would be told from nothing.
@@ -330,6 +328,12 @@ impl TrialFit {
 
 fn dof_of(points: usize) -> u32 {
     u32::try_from(points.saturating_sub(2)).unwrap_or(u32::MAX)
+}
+
+/// Whether the farthest of five or more trials lies farther than one of so many does by chance.
+pub(super) fn stands_out(trials: &[Trial], far: f64) -> bool {
+    let looks = f64::from(u32::try_from(trials.len()).unwrap_or(u32::MAX));
+    far > student_both_sides(1.0 - FALSE_ALARM / looks, dof_of(trials.len()) - 1)
 }
 
 /// The trial that lies farthest from the line through all others, counted from 0, in standard deviations of one more bend
