@@ -1,6 +1,7 @@
 """The radius of a former from test pieces in Python: the reference table, and what cannot be."""
 
 import csv
+import math
 import pickle
 from pathlib import Path
 
@@ -75,8 +76,14 @@ def test_pieces_keep_what_they_were_read_to():
     whole = lw.TestPiece("200 mm", **given)
     assert whole.reading == lw.mm(1)
     alike = lw.PieceFit([whole, whole])
-    # Two legs and a length, each rounded to a millimeter.
-    assert alike.scatter.mm == pytest.approx(0.5, rel=1e-12)
+    # Two legs and a length, each rounded to a millimeter, and an angle to a degree, whose gain grows by the radius for each
+    # radian at 90 degrees.
+    angle = alike.radius.mm * math.radians(1)
+    assert alike.scatter.mm == pytest.approx(math.sqrt((3 + angle**2) / 12), rel=1e-12)
+    # Alike, they can all be rounded to one side: half a millimeter for each, and half a degree.
+    low, high = alike.radius_interval(chance=0.95)
+    sure = 12.706_204_736 * alike.radius_error.mm
+    assert high.mm - alike.radius.mm == pytest.approx(sure + (1.5 + angle / 2) / (2 - math.pi / 2), rel=1e-9)
     outer = lw.TestPiece.from_outer_legs("200 mm", outer_legs=["114.5 mm", "96 mm"], angles=["90 deg"], od="4.75 mm")
     finer = lw.TestPiece("200 mm", **given, reading="0.1 mm")
     assert outer.reading == lw.mm(0.5) and finer.reading == lw.mm(0.1) and finer != whole

@@ -297,8 +297,8 @@ fn pieces_that_are_alike_are_covered_on_every_former() -> Outcome {
                     at += 2;
                     let tangent = radius * (turn / 2.0).tan();
                     let legs = [mark + tangent, 220.0 - mark - radius * turn + tangent];
-                    let legs =
-                        [0, 1].map(|i| ((legs[i as usize] + scatter * normal(at + i)) / step).round() * step);
+                    let read = |leg: f64, i: u64| ((leg + scatter * normal(i)) / step).round() * step;
+                    let legs = [read(legs[0], at), read(legs[1], at + 1)];
                     piece(220.0, &legs, &[90.0])
                 });
                 let fit = PieceFit::new(&pieces.collect::<Result<Vec<_>, _>>()?)?;

@@ -25,7 +25,7 @@ use pyo3::prelude::*;
 /// >>> prior = lw.Prior(constant=("1 deg", "0.5 deg"), proportional=(0.02, 0.01), scatter="0.3 deg", worth=2)
 /// >>> fit = lw.TrialFit([("90 deg", "87 deg")], prior=prior)
 /// >>> print(fit.springback().setting("90 deg"), fit.springback().basis)
-/// 93.04 deg blend
+/// 93.02 deg blend
 #[pyclass(frozen, eq, module = "linewright")]
 #[derive(Clone, PartialEq)]
 pub(crate) struct Prior(pub(crate) springback::Prior);
