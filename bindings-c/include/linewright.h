@@ -1235,6 +1235,22 @@ lw_status lw_tube_wall(const lw_tube *tube, lw_length *wall);
 lw_status lw_tube_bore(const lw_tube *tube, lw_length *bore);
 
 /**
+ * The name of the material, as lw_tube_new takes it.
+ */
+lw_status lw_tube_material(const lw_tube *tube, char *buf, size_t cap, size_t *need);
+
+/**
+ * The smallest bend radius that the tube's maker gives, to the centerline. Errors: LW_NOT_KNOWN where none was recorded.
+ */
+lw_status lw_tube_min_radius(const lw_tube *tube,
+                             lw_length *min_radius);
+
+/**
+ * Where that radius was read. Errors: LW_NOT_KNOWN where none was recorded.
+ */
+lw_status lw_tube_min_radius_source(const lw_tube *tube, char *buf, size_t cap, size_t *need);
+
+/**
  * Volume of fluid in a length of this tube, in milliliters.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
@@ -3057,6 +3073,13 @@ lw_status lw_springback_trials(const lw_springback *springback,
                                size_t *need);
 
 /**
+ * The record of the trials it was fitted to. Free it with lw_calibration_free.
+ *
+ * Errors: LW_NOT_KNOWN where it has none.
+ */
+lw_status lw_springback_calibration(const lw_springback *springback, lw_calibration **calibration);
+
+/**
  * Whether it rests on trials at one angle only, with no belief beside them.
  */
 lw_status lw_springback_is_weak(const lw_springback *springback, int32_t *is_weak);
@@ -3112,6 +3135,45 @@ lw_status lw_calibration_new(const lw_angle *set,
 lw_status lw_calibration_springback(const lw_calibration *calibration, lw_springback **springback);
 
 /**
+ * The trials: fills `set` with the angles the tool was bent to and `got` with those that remained, in the order they were
+ * given, each with room for cap angles. `need` is their number.
+ *
+ * Errors: LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_calibration_trials(const lw_calibration *calibration,
+                                lw_angle *set,
+                                lw_angle *got,
+                                size_t cap,
+                                size_t *need);
+
+/**
+ * The tube they were made of: its size and its material. How tight its maker lets it be bent is no part of a record. Free
+ * it with lw_tube_free.
+ */
+lw_status lw_calibration_tube(const lw_calibration *calibration,
+                              lw_tube **tube);
+
+/**
+ * The former they were made on, by its name in the workshop.
+ */
+lw_status lw_calibration_former(const lw_calibration *calibration, char *buf, size_t cap, size_t *need);
+
+/**
+ * The day they were made, as year-month-day ("2026-05-14").
+ */
+lw_status lw_calibration_date(const lw_calibration *calibration, char *buf, size_t cap, size_t *need);
+
+/**
+ * Name or number of this state of the record.
+ */
+lw_status lw_calibration_revision(const lw_calibration *calibration, char *buf, size_t cap, size_t *need);
+
+/**
+ * The record in one line: tube, former, date, revision.
+ */
+lw_status lw_calibration_text(const lw_calibration *calibration, char *buf, size_t cap, size_t *need);
+
+/**
  * Whether a tube is of the size and the material of the trials: 1 or 0.
  */
 lw_status lw_calibration_is_for(const lw_calibration *calibration, const lw_tube *tube, int32_t *is_for);
@@ -3165,6 +3227,25 @@ lw_status lw_trial_fit_with_prior(const lw_prior *prior,
  * Errors: LW_OUT_OF_RANGE where the line is no springback.
  */
 lw_status lw_trial_fit_springback(const lw_trial_fit *fit, lw_springback **springback);
+
+/**
+ * The trials it was made of: fills `set` and `got`, each with room for cap angles; none where there is only a belief. `need` is
+ * their number.
+ *
+ * Errors: LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_trial_fit_trials(const lw_trial_fit *fit,
+                              lw_angle *set,
+                              lw_angle *got,
+                              size_t cap,
+                              size_t *need);
+
+/**
+ * What was believed before them. The struct is written whole, its size too.
+ *
+ * Errors: LW_NOT_KNOWN where nothing was.
+ */
+lw_status lw_trial_fit_prior(const lw_trial_fit *fit, lw_prior *prior);
 
 /**
  * The step that the angles left were read to, as their numbers show: the coarsest of 1, 1/2, 1/3, 1/4, 1/5, 1/6, 1/10,

@@ -11,6 +11,7 @@ static lw_trial_fit *fit;
 static lw_calibration *record;
 static lw_pieces *pieces;
 static lw_piece_fit *piece_fit;
+static lw_bench *bench;
 static lw_bent_wall *bent;
 static lw_section *section;
 
@@ -27,6 +28,7 @@ static lw_angle angle_0;
 static lw_angle angle_1;
 static lw_angle angles[8];
 static lw_prior new_prior;
+static lw_tube *new_tube;
 static lw_mechanics *new_mechanics;
 static lw_held_bend *new_held;
 static lw_springback *new_springback;
@@ -56,6 +58,7 @@ static void make(void) {
     OK(lw_pieces_new(&pieces));
     OK(lw_pieces_add(pieces, lw_mm(200.0), legs, 2, bend, 1));
     OK(lw_piece_fit_new(pieces, &piece_fit));
+    OK(lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), mechanics, &bench));
     OK(lw_bent_wall_new(tube, lw_mm(14.3), &bent));
     OK(lw_section_of_flattening(tube, 0.9, "sides held", &section));
 }
@@ -70,6 +73,7 @@ static void unmake(void) {
     lw_calibration_free(record);
     lw_pieces_free(pieces);
     lw_piece_fit_free(piece_fit);
+    lw_bench_free(bench);
     lw_bent_wall_free(bent);
     lw_section_free(section);
 }
@@ -100,6 +104,37 @@ static void of_mechanics(void) {
                                                 &angle_1));
     REFUSES("most", lw_mechanics_setting_range(mechanics, lw_mm(14.3), lw_mm(0.0), lw_deg(60.0), 0.1, 0.03, &angle_0,
                                                NULL));
+}
+
+static void of_records(void) {
+    REFUSES("calibration", lw_calibration_date(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_calibration_date(record, NULL, sizeof text, &count));
+    REFUSES("need", lw_calibration_date(record, text, sizeof text, NULL));
+    REFUSES("calibration", lw_calibration_former(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_calibration_former(record, NULL, sizeof text, &count));
+    REFUSES("need", lw_calibration_former(record, text, sizeof text, NULL));
+    REFUSES("calibration", lw_calibration_revision(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_calibration_revision(record, NULL, sizeof text, &count));
+    REFUSES("need", lw_calibration_revision(record, text, sizeof text, NULL));
+    REFUSES("calibration", lw_calibration_text(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_calibration_text(record, NULL, sizeof text, &count));
+    REFUSES("need", lw_calibration_text(record, text, sizeof text, NULL));
+    REFUSES("calibration", lw_calibration_trials(NULL, angles, &angles[4], 3, &count));
+    REFUSES("set", lw_calibration_trials(record, NULL, angles, 3, &count));
+    REFUSES("got", lw_calibration_trials(record, angles, NULL, 3, &count));
+    REFUSES("need", lw_calibration_trials(record, angles, &angles[4], 3, NULL));
+    REFUSES("calibration", lw_calibration_tube(NULL, &new_tube));
+    REFUSES("tube", lw_calibration_tube(record, NULL));
+    REFUSES("springback", lw_springback_calibration(NULL, &new_record));
+    REFUSES("calibration", lw_springback_calibration(springback, NULL));
+    REFUSES("tube", lw_tube_material(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_tube_material(tube, NULL, sizeof text, &count));
+    REFUSES("need", lw_tube_material(tube, text, sizeof text, NULL));
+    REFUSES("tube", lw_tube_min_radius(NULL, &length_0));
+    REFUSES("min_radius", lw_tube_min_radius(tube, NULL));
+    REFUSES("tube", lw_tube_min_radius_source(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_tube_min_radius_source(tube, NULL, sizeof text, &count));
+    REFUSES("need", lw_tube_min_radius_source(tube, text, sizeof text, NULL));
 }
 
 static void of_fits(void) {
@@ -161,6 +196,8 @@ static void of_fits(void) {
     REFUSES("half_width", lw_trial_fit_next_bend(fit, lw_deg(60.0), 0.95, NULL));
     REFUSES("fit", lw_trial_fit_outlier(NULL, &count));
     REFUSES("number", lw_trial_fit_outlier(fit, NULL));
+    REFUSES("fit", lw_trial_fit_prior(NULL, &new_prior));
+    REFUSES("prior", lw_trial_fit_prior(fit, NULL));
     REFUSES("fit", lw_trial_fit_proportional_interval(NULL, 0.95, &number_0, &number_1));
     REFUSES("low", lw_trial_fit_proportional_interval(fit, 0.95, NULL, &number_1));
     REFUSES("high", lw_trial_fit_proportional_interval(fit, 0.95, &number_0, NULL));
@@ -176,6 +213,10 @@ static void of_fits(void) {
     REFUSES("fit", lw_trial_fit_standard_errors(NULL, &angle_0, &number_0));
     REFUSES("constant", lw_trial_fit_standard_errors(fit, NULL, &number_0));
     REFUSES("proportional", lw_trial_fit_standard_errors(fit, &angle_0, NULL));
+    REFUSES("fit", lw_trial_fit_trials(NULL, angles, &angles[4], 3, &count));
+    REFUSES("set", lw_trial_fit_trials(fit, NULL, angles, 3, &count));
+    REFUSES("got", lw_trial_fit_trials(fit, angles, NULL, 3, &count));
+    REFUSES("need", lw_trial_fit_trials(fit, angles, &angles[4], 3, NULL));
     REFUSES("fit", lw_trial_fit_weight_of_trials(NULL, lw_deg(60.0), &number_0));
     REFUSES("weight", lw_trial_fit_weight_of_trials(fit, lw_deg(60.0), NULL));
     REFUSES("prior", lw_trial_fit_with_prior(NULL, set, got, 3, &new_fit));
@@ -188,9 +229,7 @@ static void of_pieces(void) {
     REFUSES("tube", lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), NULL, &new_bench));
     REFUSES("bench", lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), mechanics, NULL));
     REFUSES("bench", lw_bench_as_formed(NULL, &length_0));
-    OK(lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), mechanics, &new_bench));
-    REFUSES("as_formed", lw_bench_as_formed(new_bench, NULL));
-    lw_bench_free(new_bench);
+    REFUSES("as_formed", lw_bench_as_formed(bench, NULL));
     REFUSES("fit", lw_piece_fit_gain(NULL, lw_deg(60.0), &length_0));
     REFUSES("gain", lw_piece_fit_gain(piece_fit, lw_deg(60.0), NULL));
     REFUSES("fit", lw_piece_fit_gain_interval(NULL, lw_deg(60.0), 0.95, &length_0, &length_1));
@@ -304,6 +343,7 @@ static void of_rules(void) {
 int main(void) {
     make();
     of_mechanics();
+    of_records();
     of_fits();
     of_pieces();
     of_bends();
