@@ -3476,6 +3476,11 @@ lw_status lw_mechanics_prior(const lw_mechanics *mechanics,
 void lw_mechanics_free(lw_mechanics *mechanics);
 
 /**
+ * The centerline radius it is held at.
+ */
+lw_status lw_held_bend_radius(const lw_held_bend *bend, lw_length *radius);
+
+/**
  * The bending moment, in newton millimeters.
  */
 lw_status lw_held_bend_moment_nmm(const lw_held_bend *bend, double *moment_nmm);
@@ -3529,9 +3534,33 @@ lw_status lw_bench_of_groove(lw_length groove,
                              lw_bench **bench);
 
 /**
+ * A bench read back from where it was kept, whose former's radius as formed had been computed from the centerline radius of its
+ * groove: the two radii of lw_bench_as_formed and lw_bench_groove. A plan says that the radius was computed. Free it with
+ * lw_bench_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a groove wider than the radius as formed: a bend opens when it is let go.
+ */
+lw_status lw_bench_kept(lw_length as_formed,
+                        lw_length grip,
+                        lw_length groove,
+                        lw_bench **bench);
+
+/**
  * The centerline radius that the bench's former leaves after springback.
  */
 lw_status lw_bench_as_formed(const lw_bench *bench, lw_length *as_formed);
+
+/**
+ * The straight tube that the bench's former must hold before the bend.
+ */
+lw_status lw_bench_grip(const lw_bench *bench, lw_length *grip);
+
+/**
+ * The centerline radius of the groove of the bench's former, where the radius as formed was computed from it.
+ *
+ * Errors: LW_NOT_KNOWN where it was given.
+ */
+lw_status lw_bench_groove(const lw_bench *bench, lw_length *groove);
 
 /**
  * Adds the tool for one form of flare. The tool's text and struct are not needed afterward.

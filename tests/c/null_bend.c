@@ -83,6 +83,8 @@ static void of_mechanics(void) {
     REFUSES("formed_radius", lw_held_bend_formed_radius(held, NULL));
     REFUSES("bend", lw_held_bend_moment_nmm(NULL, &number_0));
     REFUSES("moment_nmm", lw_held_bend_moment_nmm(held, NULL));
+    REFUSES("bend", lw_held_bend_radius(NULL, &length_0));
+    REFUSES("radius", lw_held_bend_radius(held, NULL));
     REFUSES("bend", lw_held_bend_share(NULL, &number_0));
     REFUSES("share", lw_held_bend_share(held, NULL));
     REFUSES("bend", lw_held_bend_springback(NULL, lw_mm(0.0), &new_springback));
@@ -230,6 +232,11 @@ static void of_pieces(void) {
     REFUSES("bench", lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), mechanics, NULL));
     REFUSES("bench", lw_bench_as_formed(NULL, &length_0));
     REFUSES("as_formed", lw_bench_as_formed(bench, NULL));
+    REFUSES("bench", lw_bench_grip(NULL, &length_0));
+    REFUSES("grip", lw_bench_grip(bench, NULL));
+    REFUSES("bench", lw_bench_groove(NULL, &length_0));
+    REFUSES("groove", lw_bench_groove(bench, NULL));
+    REFUSES("bench", lw_bench_kept(lw_mm(14.4), lw_mm(20.0), lw_mm(14.3), NULL));
     REFUSES("fit", lw_piece_fit_gain(NULL, lw_deg(60.0), &length_0));
     REFUSES("gain", lw_piece_fit_gain(piece_fit, lw_deg(60.0), NULL));
     REFUSES("fit", lw_piece_fit_gain_interval(NULL, lw_deg(60.0), 0.95, &length_0, &length_1));

@@ -1,6 +1,8 @@
-/* What records, fits and tubes hold, asked back from C. Every figure expected here was put in by the program itself or
- * follows from that by hand. */
+/* What records, fits, tubes and formers hold, asked back from C. Every figure expected here was put in by the
+ * program itself or follows from that by hand. */
 #include "check.h"
+
+#include <math.h>
 
 static const lw_angle sets[3] = {{30.0}, {60.0}, {90.0}};
 static const lw_angle gots[3] = {{28.5}, {58.0}, {87.25}};
@@ -168,10 +170,55 @@ static void tubes(void) {
     lw_tube_free(tube);
 }
 
+static void formers(void) {
+    lw_mechanics *tube = NULL;
+    lw_held_bend *held = NULL;
+    lw_bench *bench = NULL, *kept = NULL;
+    lw_length radius = {-1.0}, formed = {-1.0}, grip = {-1.0};
+    OK(lw_mechanics_plastic(lw_in(3.0 / 16.0), lw_in(0.028), lw_mpa(207000.0), lw_mpa(250.0), &tube));
+    OK(lw_mechanics_bend(tube, lw_mm(14.2875), &held));
+    OK(lw_held_bend_radius(held, &radius));
+    CHECK(radius.mm == 14.2875);
+    OK(lw_bench_of_groove(lw_mm(14.2875), lw_mm(20.5), tube, &bench));
+    OK(lw_bench_groove(bench, &radius));
+    OK(lw_bench_as_formed(bench, &formed));
+    OK(lw_bench_grip(bench, &grip));
+    CHECK(radius.mm == 14.2875 && grip.mm == 20.5);
+    OK(lw_held_bend_formed_radius(held, &radius));
+    CHECK(radius.mm == formed.mm);
+    /* Kept and read back it is the same former. */
+    OK(lw_bench_kept(formed, grip, lw_mm(14.2875), &kept));
+    lw_bench_free(bench);
+    OK(lw_bench_groove(kept, &radius));
+    CHECK(radius.mm == 14.2875);
+    OK(lw_bench_as_formed(kept, &radius));
+    CHECK(radius.mm == formed.mm);
+    OK(lw_bench_grip(kept, &radius));
+    CHECK(radius.mm == 20.5);
+    lw_bench_free(kept);
+    kept = NULL;
+    EXPECT(LW_OUT_OF_RANGE, lw_bench_kept(lw_mm(14.4), lw_mm(20.0), lw_mm(14.41), &kept));
+    SAYS("groove", "14.41 mm", "at most the radius as formed, 14.4 mm");
+    EXPECT(LW_OUT_OF_RANGE, lw_bench_kept(lw_mm(14.4), lw_mm(-1.0), lw_mm(14.3), &kept));
+    EXPECT(LW_OUT_OF_RANGE, lw_bench_kept(lw_mm(-14.4), lw_mm(20.0), lw_mm(14.3), &kept));
+    EXPECT(LW_NOT_A_NUMBER, lw_bench_kept(lw_mm(14.4), lw_mm(20.0), lw_unknown_length(), &kept));
+    CHECK(kept == NULL);
+    OK(lw_bench_new(lw_mm(14.3), lw_mm(20.0), &bench));
+    radius.mm = -1.0;
+    EXPECT(LW_NOT_KNOWN, lw_bench_groove(bench, &radius));
+    CHECK(radius.mm == -1.0);
+    OK(lw_bench_grip(bench, &grip));
+    CHECK(grip.mm == 20.0);
+    lw_bench_free(bench);
+    lw_held_bend_free(held);
+    lw_mechanics_free(tube);
+}
+
 int main(void) {
     records();
     records_of_springbacks();
     fits();
     tubes();
+    formers();
     return verdict("records");
 }
