@@ -3608,7 +3608,8 @@ lw_status lw_pieces_new(lw_pieces **pieces);
 
 /**
  * Adds a piece of a length before bending, with its n + 1 legs along the centerline, from end to corner, corner to corner,
- * and corner to end, and the n angles that remained, in order.
+ * and corner to end, and the n angles that remained, in order. Where the numbers of the legs do not show which step they were
+ * read to, lw_pieces_set_reading says it.
  *
  * Errors: LW_COUNT_MISMATCH, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a piece that is too short for its own bends even if its
  * legs were read 3 mm too long.
@@ -3632,6 +3633,65 @@ lw_status lw_pieces_add_outer(lw_pieces *pieces,
                               const lw_angle *angles,
                               size_t n_angles,
                               lw_length od);
+
+/**
+ * Says which step the legs of a piece were read to, where their numbers do not show it; lw_unknown_length() says that they were
+ * read to finer than 0.01 mm, so that their rounding does not count. Pieces count from 0 in the order they were added.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE, LW_OUT_OF_RANGE for a step below 0.001 mm or above 10 mm.
+ */
+lw_status lw_pieces_set_reading(lw_pieces *pieces,
+                                size_t index,
+                                lw_length reading);
+
+/**
+ * The number of test pieces in a list.
+ */
+lw_status lw_pieces_count(const lw_pieces *pieces, size_t *count);
+
+/**
+ * The step that the legs of a piece were read to, as given or as their numbers show: the coarsest of 1/16 in, 1 mm, 1/32 in,
+ * 0.5 mm, 1/64 in, 0.25, 0.2, 0.1, 0.05, 0.02 and 0.01 mm that all of them are multiples of; of outer legs as they were read.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE, LW_NOT_KNOWN for finer ones.
+ */
+lw_status lw_pieces_reading(const lw_pieces *pieces,
+                            size_t index,
+                            lw_length *reading);
+
+/**
+ * The length of a piece before bending.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_pieces_length(const lw_pieces *pieces, size_t index, lw_length *length);
+
+/**
+ * The gain of a piece's bends together as measured: how much longer its legs along the centerline are than it was.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_pieces_gain(const lw_pieces *pieces,
+                         size_t index,
+                         lw_length *gain);
+
+/**
+ * The legs of a piece along the centerline, also where outer legs were given: fills `legs`, which has room for cap lengths.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE, LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_pieces_legs(const lw_pieces *pieces,
+                         size_t index,
+                         lw_length *legs,
+                         size_t cap,
+                         size_t *need);
+
+/**
+ * The angles of a piece that remained, in order: fills `angles`, which has room for cap of them.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE, LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_pieces_angles(const lw_pieces *pieces, size_t index, lw_angle *angles, size_t cap, size_t *need);
 
 /**
  * Frees a list of test pieces. NULL is allowed.
@@ -3698,6 +3758,14 @@ lw_status lw_piece_fit_gain_interval(const lw_piece_fit *fit,
 lw_status lw_piece_fit_stretch(const lw_piece_fit *fit,
                                lw_length *radius,
                                double *share);
+
+/**
+ * Standard error of the radius of the arcs that lw_piece_fit_stretch gives, which is another than that of lw_piece_fit_radius.
+ *
+ * Errors: LW_NOT_KNOWN as lw_piece_fit_stretch, and for two pieces, which any two figures fit.
+ */
+lw_status lw_piece_fit_stretch_radius_error(const lw_piece_fit *fit,
+                                            lw_length *radius_error);
 
 /**
  * Interval of the share at a chance (Fieller's). One that holds 0 means that no stretch has been shown.

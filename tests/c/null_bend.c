@@ -27,6 +27,7 @@ static lw_length length_2;
 static lw_angle angle_0;
 static lw_angle angle_1;
 static lw_angle angles[8];
+static lw_length lengths[8];
 static lw_prior new_prior;
 static lw_tube *new_tube;
 static lw_mechanics *new_mechanics;
@@ -259,6 +260,8 @@ static void of_pieces(void) {
     REFUSES("fit", lw_piece_fit_stretch_interval(NULL, 0.95, &number_0, &number_1));
     REFUSES("low", lw_piece_fit_stretch_interval(piece_fit, 0.95, NULL, &number_1));
     REFUSES("high", lw_piece_fit_stretch_interval(piece_fit, 0.95, &number_0, NULL));
+    REFUSES("fit", lw_piece_fit_stretch_radius_error(NULL, &length_0));
+    REFUSES("radius_error", lw_piece_fit_stretch_radius_error(piece_fit, NULL));
     REFUSES("pieces", lw_pieces_add(NULL, lw_mm(200.0), legs, 2, bend, 1));
     REFUSES("legs", lw_pieces_add(pieces, lw_mm(200.0), NULL, 2, bend, 1));
     REFUSES("angles", lw_pieces_add(pieces, lw_mm(200.0), legs, 2, NULL, 1));
@@ -266,6 +269,21 @@ static void of_pieces(void) {
     REFUSES("outer_legs", lw_pieces_add_outer(pieces, lw_mm(200.0), NULL, 2, bend, 1, lw_mm(4.7625)));
     REFUSES("angles", lw_pieces_add_outer(pieces, lw_mm(200.0), legs, 2, NULL, 1, lw_mm(4.7625)));
     REFUSES("pieces", lw_pieces_new(NULL));
+    REFUSES("pieces", lw_pieces_angles(NULL, 0, angles, 8, &count));
+    REFUSES("angles", lw_pieces_angles(pieces, 0, NULL, 8, &count));
+    REFUSES("need", lw_pieces_angles(pieces, 0, angles, 8, NULL));
+    REFUSES("pieces", lw_pieces_count(NULL, &count));
+    REFUSES("count", lw_pieces_count(pieces, NULL));
+    REFUSES("pieces", lw_pieces_gain(NULL, 0, &length_0));
+    REFUSES("gain", lw_pieces_gain(pieces, 0, NULL));
+    REFUSES("pieces", lw_pieces_legs(NULL, 0, lengths, 8, &count));
+    REFUSES("legs", lw_pieces_legs(pieces, 0, NULL, 8, &count));
+    REFUSES("need", lw_pieces_legs(pieces, 0, lengths, 8, NULL));
+    REFUSES("pieces", lw_pieces_length(NULL, 0, &length_0));
+    REFUSES("length", lw_pieces_length(pieces, 0, NULL));
+    REFUSES("pieces", lw_pieces_reading(NULL, 0, &length_0));
+    REFUSES("reading", lw_pieces_reading(pieces, 0, NULL));
+    REFUSES("pieces", lw_pieces_set_reading(NULL, 0, lw_mm(1.0)));
 }
 
 static void of_bends(void) {

@@ -1,9 +1,10 @@
-/* What records, fits, tubes and formers hold, asked back from C. Every figure expected here was put in by the
+/* What records, fits, test pieces, tubes and formers hold, asked back from C. Every figure expected here was put in by the
  * program itself or follows from that by hand. */
 #include "check.h"
 
 #include <math.h>
 
+static const double pi = 3.14159265358979323846;
 static const lw_angle sets[3] = {{30.0}, {60.0}, {90.0}};
 static const lw_angle gots[3] = {{28.5}, {58.0}, {87.25}};
 
@@ -170,6 +171,150 @@ static void tubes(void) {
     lw_tube_free(tube);
 }
 
+/* An angle that is read so finely that its rounding counts for nothing: a multiple of no step. */
+static const double odd_deg = 90.0037;
+
+/* Scatter and error of the radius of a list of two pieces of that angle that agree. */
+static void scatters_by(const lw_pieces *list, double scatter) {
+    const double angle = odd_deg * pi / 180.0;
+    lw_piece_fit *fit = NULL;
+    lw_length found = {-1.0};
+    OK(lw_piece_fit_new(list, &fit));
+    OK(lw_piece_fit_scatter(fit, &found));
+    NEAR(found.mm, scatter, 1e-12);
+    /* Over the root of two squared gains of a radius of 1 mm. */
+    OK(lw_piece_fit_radius_error(fit, &found));
+    NEAR(found.mm, scatter / (sqrt(2.0) * (2.0 * tan(angle / 2.0) - angle)), 1e-12);
+    lw_piece_fit_free(fit);
+}
+
+/* Two pieces alike, of two legs and a length: what they scatter by is what their rounding makes, for each of three
+ * numbers its step over the root of 12. */
+static void readings(void) {
+    const lw_length legs[2] = {{112.0}, {94.0}}, outer[2] = {{114.5}, {96.5}};
+    const lw_angle quarter[1] = {{90.0}};
+    lw_angle odd[1];
+    lw_pieces *list = NULL;
+    lw_length reading = {-1.0}, found[2] = {{-1.0}, {-1.0}};
+    lw_angle angle[1] = {{-1.0}};
+    size_t count = 99, need = 99;
+    odd[0].deg = odd_deg;
+    OK(lw_pieces_new(&list));
+    OK(lw_pieces_count(list, &count));
+    CHECK(count == 0);
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_pieces_set_reading(list, 0, lw_mm(1.0)));
+    OK(lw_pieces_add(list, lw_mm(200.0), legs, 2, odd, 1));
+    OK(lw_pieces_add(list, lw_mm(200.0), legs, 2, odd, 1));
+    OK(lw_pieces_reading(list, 0, &reading));
+    CHECK(reading.mm == 1.0);
+    scatters_by(list, 0.5);
+    OK(lw_pieces_set_reading(list, 1, lw_mm(0.2)));
+    OK(lw_pieces_reading(list, 0, &reading));
+    CHECK(reading.mm == 1.0);
+    OK(lw_pieces_reading(list, 1, &reading));
+    CHECK(reading.mm == 0.2);
+    /* The mean of the two variances, 0.25 and 0.01. */
+    scatters_by(list, sqrt(0.13));
+    OK(lw_pieces_set_reading(list, 0, lw_mm(0.2)));
+    scatters_by(list, 0.1);
+    OK(lw_pieces_set_reading(list, 0, lw_unknown_length()));
+    reading.mm = -1.0;
+    EXPECT(LW_NOT_KNOWN, lw_pieces_reading(list, 0, &reading));
+    CHECK(reading.mm == -1.0);
+    scatters_by(list, sqrt(0.005));
+    EXPECT(LW_OUT_OF_RANGE, lw_pieces_set_reading(list, 1, lw_mm(0.0)));
+    EXPECT(LW_OUT_OF_RANGE, lw_pieces_set_reading(list, 1, lw_mm(-1.0)));
+    EXPECT(LW_OUT_OF_RANGE, lw_pieces_set_reading(list, 1, lw_mm(10.5)));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_pieces_set_reading(list, 2, lw_mm(1.0)));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_pieces_set_reading(list, SIZE_MAX, lw_mm(1.0)));
+    OK(lw_pieces_reading(list, 1, &reading));
+    CHECK(reading.mm == 0.2);
+    /* Outer legs 2.5 mm longer each, as the edge of a 5 mm tube is: their step is that of what was read. */
+    OK(lw_pieces_add_outer(list, lw_mm(200.25), outer, 2, quarter, 1, lw_mm(5.0)));
+    OK(lw_pieces_count(list, &count));
+    CHECK(count == 3);
+    OK(lw_pieces_reading(list, 2, &reading));
+    CHECK(reading.mm == 0.5);
+    EXPECT(LW_SPACE_TOO_SMALL, lw_pieces_legs(list, 2, found, 1, &need));
+    CHECK(need == 2 && found[0].mm == -1.0);
+    OK(lw_pieces_legs(list, 2, found, 2, &need));
+    CHECK(need == 2);
+    NEAR(found[0].mm, 112.0, 1e-12);
+    NEAR(found[1].mm, 94.0, 1e-12);
+    EXPECT(LW_SPACE_TOO_SMALL, lw_pieces_angles(list, 2, NULL, 0, &need));
+    CHECK(need == 1);
+    OK(lw_pieces_angles(list, 2, angle, 1, &need));
+    CHECK(need == 1 && angle[0].deg == 90.0);
+    OK(lw_pieces_length(list, 2, &reading));
+    CHECK(reading.mm == 200.25);
+    OK(lw_pieces_gain(list, 2, &reading));
+    NEAR(reading.mm, 5.75, 1e-12);
+    OK(lw_pieces_gain(list, 0, &reading));
+    CHECK(reading.mm == 6.0);
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_pieces_reading(list, 3, &reading));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_pieces_length(list, 3, &reading));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_pieces_gain(list, 3, &reading));
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_pieces_legs(list, 3, found, 2, &need));
+    CHECK(need == 0);
+    EXPECT(LW_INDEX_OUT_OF_RANGE, lw_pieces_angles(list, 3, angle, 1, &need));
+    CHECK(need == 0 && reading.mm == 6.0);
+    lw_pieces_free(list);
+}
+
+/* Three gains of radius 20 and a stretch of 3 %, off by 0.4 along what neither figure can explain: the cross product of the
+ * gains x of 1 mm and of the angles t. That leaves both figures as they are and a scatter of 0.4, and the error of the radius
+ * is 0.4 over what of x is not along t, which is |x cross t| / |t|. */
+static void stretches(void) {
+    const double degrees[3] = {45.0037, 90.0037, 135.0037}, radius = 20.0, longer = 0.03 * 20.0, off = 0.4;
+    double x[3], t[3], cross[3], across = 0.0, along = 0.0, share = -1.0, low = -1.0, high = -1.0;
+    lw_pieces *list = NULL;
+    lw_piece_fit *fit = NULL;
+    lw_length found = {-1.0};
+    int i;
+    for (i = 0; i < 3; i += 1) {
+        t[i] = degrees[i] * pi / 180.0;
+        x[i] = 2.0 * tan(t[i] / 2.0) - t[i];
+        along += t[i] * t[i];
+    }
+    for (i = 0; i < 3; i += 1) {
+        cross[i] = x[(i + 1) % 3] * t[(i + 2) % 3] - x[(i + 2) % 3] * t[(i + 1) % 3];
+        across += cross[i] * cross[i];
+    }
+    OK(lw_pieces_new(&list));
+    for (i = 0; i < 3; i += 1) {
+        const double gain = radius * x[i] + longer * t[i] + off * cross[i] / sqrt(across);
+        const lw_angle angle[1] = {{degrees[i]}};
+        lw_length legs[2];
+        legs[0].mm = legs[1].mm = (300.0 + gain) / 2.0;
+        OK(lw_pieces_add(list, lw_mm(300.0), legs, 2, angle, 1));
+        if (i == 0) {
+            /* One angle tells no stretch. */
+            OK(lw_piece_fit_new(list, &fit));
+            EXPECT(LW_NOT_KNOWN, lw_piece_fit_stretch_radius_error(fit, &found));
+            lw_piece_fit_free(fit);
+        } else if (i == 1) {
+            /* Two figures fit any two pieces. */
+            OK(lw_piece_fit_new(list, &fit));
+            OK(lw_piece_fit_stretch(fit, &found, &share));
+            found.mm = -1.0;
+            EXPECT(LW_NOT_KNOWN, lw_piece_fit_stretch_radius_error(fit, &found));
+            lw_piece_fit_free(fit);
+        }
+        CHECK(found.mm == -1.0);
+    }
+    OK(lw_piece_fit_new(list, &fit));
+    OK(lw_piece_fit_stretch(fit, &found, &share));
+    NEAR(found.mm, radius, 1e-9);
+    NEAR(share, 0.03, 1e-10);
+    OK(lw_piece_fit_stretch_radius_error(fit, &found));
+    NEAR(found.mm, off * sqrt(along / across), 1e-9);
+    /* One degree of freedom says little of the share. */
+    OK(lw_piece_fit_stretch_interval(fit, 0.9, &low, &high));
+    CHECK(low < 0.0 && high > 0.03);
+    lw_piece_fit_free(fit);
+    lw_pieces_free(list);
+}
+
 static void formers(void) {
     lw_mechanics *tube = NULL;
     lw_held_bend *held = NULL;
@@ -219,6 +364,8 @@ int main(void) {
     records_of_springbacks();
     fits();
     tubes();
+    readings();
+    stretches();
     formers();
     return verdict("records");
 }
