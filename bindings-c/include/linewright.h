@@ -1235,6 +1235,22 @@ lw_status lw_tube_wall(const lw_tube *tube, lw_length *wall);
 lw_status lw_tube_bore(const lw_tube *tube, lw_length *bore);
 
 /**
+ * The name of the material, as lw_tube_new takes it.
+ */
+lw_status lw_tube_material(const lw_tube *tube, char *buf, size_t cap, size_t *need);
+
+/**
+ * The smallest bend radius that the tube's maker gives, to the centerline. Errors: LW_NOT_KNOWN where none was recorded.
+ */
+lw_status lw_tube_min_radius(const lw_tube *tube,
+                             lw_length *min_radius);
+
+/**
+ * Where that radius was read. Errors: LW_NOT_KNOWN where none was recorded.
+ */
+lw_status lw_tube_min_radius_source(const lw_tube *tube, char *buf, size_t cap, size_t *need);
+
+/**
  * Volume of fluid in a length of this tube, in milliliters.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
@@ -3057,6 +3073,13 @@ lw_status lw_springback_trials(const lw_springback *springback,
                                size_t *need);
 
 /**
+ * The record of the trials it was fitted to. Free it with lw_calibration_free.
+ *
+ * Errors: LW_NOT_KNOWN where it has none.
+ */
+lw_status lw_springback_calibration(const lw_springback *springback, lw_calibration **calibration);
+
+/**
  * Whether it rests on trials at one angle only, with no belief beside them.
  */
 lw_status lw_springback_is_weak(const lw_springback *springback, int32_t *is_weak);
@@ -3112,6 +3135,45 @@ lw_status lw_calibration_new(const lw_angle *set,
 lw_status lw_calibration_springback(const lw_calibration *calibration, lw_springback **springback);
 
 /**
+ * The trials: fills `set` with the angles the tool was bent to and `got` with those that remained, in the order they were
+ * given, each with room for cap angles. `need` is their number.
+ *
+ * Errors: LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_calibration_trials(const lw_calibration *calibration,
+                                lw_angle *set,
+                                lw_angle *got,
+                                size_t cap,
+                                size_t *need);
+
+/**
+ * The tube they were made of: its size and its material. How tight its maker lets it be bent is no part of a record. Free
+ * it with lw_tube_free.
+ */
+lw_status lw_calibration_tube(const lw_calibration *calibration,
+                              lw_tube **tube);
+
+/**
+ * The former they were made on, by its name in the workshop.
+ */
+lw_status lw_calibration_former(const lw_calibration *calibration, char *buf, size_t cap, size_t *need);
+
+/**
+ * The day they were made, as year-month-day ("2026-05-14").
+ */
+lw_status lw_calibration_date(const lw_calibration *calibration, char *buf, size_t cap, size_t *need);
+
+/**
+ * Name or number of this state of the record.
+ */
+lw_status lw_calibration_revision(const lw_calibration *calibration, char *buf, size_t cap, size_t *need);
+
+/**
+ * The record in one line: tube, former, date, revision.
+ */
+lw_status lw_calibration_text(const lw_calibration *calibration, char *buf, size_t cap, size_t *need);
+
+/**
  * Whether a tube is of the size and the material of the trials: 1 or 0.
  */
 lw_status lw_calibration_is_for(const lw_calibration *calibration, const lw_tube *tube, int32_t *is_for);
@@ -3165,6 +3227,25 @@ lw_status lw_trial_fit_with_prior(const lw_prior *prior,
  * Errors: LW_OUT_OF_RANGE where the line is no springback.
  */
 lw_status lw_trial_fit_springback(const lw_trial_fit *fit, lw_springback **springback);
+
+/**
+ * The trials it was made of: fills `set` and `got`, each with room for cap angles; none where there is only a belief. `need` is
+ * their number.
+ *
+ * Errors: LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_trial_fit_trials(const lw_trial_fit *fit,
+                              lw_angle *set,
+                              lw_angle *got,
+                              size_t cap,
+                              size_t *need);
+
+/**
+ * What was believed before them. The struct is written whole, its size too.
+ *
+ * Errors: LW_NOT_KNOWN where nothing was.
+ */
+lw_status lw_trial_fit_prior(const lw_trial_fit *fit, lw_prior *prior);
 
 /**
  * The step that the angles left were read to, as their numbers show: the coarsest of 1, 1/2, 1/3, 1/4, 1/5, 1/6, 1/10,
@@ -3395,6 +3476,11 @@ lw_status lw_mechanics_prior(const lw_mechanics *mechanics,
 void lw_mechanics_free(lw_mechanics *mechanics);
 
 /**
+ * The centerline radius it is held at.
+ */
+lw_status lw_held_bend_radius(const lw_held_bend *bend, lw_length *radius);
+
+/**
  * The bending moment, in newton millimeters.
  */
 lw_status lw_held_bend_moment_nmm(const lw_held_bend *bend, double *moment_nmm);
@@ -3448,9 +3534,33 @@ lw_status lw_bench_of_groove(lw_length groove,
                              lw_bench **bench);
 
 /**
+ * A bench read back from where it was kept, whose former's radius as formed had been computed from the centerline radius of its
+ * groove: the two radii of lw_bench_as_formed and lw_bench_groove. A plan says that the radius was computed. Free it with
+ * lw_bench_free.
+ *
+ * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a groove wider than the radius as formed: a bend opens when it is let go.
+ */
+lw_status lw_bench_kept(lw_length as_formed,
+                        lw_length grip,
+                        lw_length groove,
+                        lw_bench **bench);
+
+/**
  * The centerline radius that the bench's former leaves after springback.
  */
 lw_status lw_bench_as_formed(const lw_bench *bench, lw_length *as_formed);
+
+/**
+ * The straight tube that the bench's former must hold before the bend.
+ */
+lw_status lw_bench_grip(const lw_bench *bench, lw_length *grip);
+
+/**
+ * The centerline radius of the groove of the bench's former, where the radius as formed was computed from it.
+ *
+ * Errors: LW_NOT_KNOWN where it was given.
+ */
+lw_status lw_bench_groove(const lw_bench *bench, lw_length *groove);
 
 /**
  * Adds the tool for one form of flare. The tool's text and struct are not needed afterward.
@@ -3498,7 +3608,8 @@ lw_status lw_pieces_new(lw_pieces **pieces);
 
 /**
  * Adds a piece of a length before bending, with its n + 1 legs along the centerline, from end to corner, corner to corner,
- * and corner to end, and the n angles that remained, in order.
+ * and corner to end, and the n angles that remained, in order. Where the numbers of the legs do not show which step they were
+ * read to, lw_pieces_set_reading says it.
  *
  * Errors: LW_COUNT_MISMATCH, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a piece that is too short for its own bends even if its
  * legs were read 3 mm too long.
@@ -3522,6 +3633,65 @@ lw_status lw_pieces_add_outer(lw_pieces *pieces,
                               const lw_angle *angles,
                               size_t n_angles,
                               lw_length od);
+
+/**
+ * Says which step the legs of a piece were read to, where their numbers do not show it; lw_unknown_length() says that they were
+ * read to finer than 0.01 mm, so that their rounding does not count. Pieces count from 0 in the order they were added.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE, LW_OUT_OF_RANGE for a step below 0.001 mm or above 10 mm.
+ */
+lw_status lw_pieces_set_reading(lw_pieces *pieces,
+                                size_t index,
+                                lw_length reading);
+
+/**
+ * The number of test pieces in a list.
+ */
+lw_status lw_pieces_count(const lw_pieces *pieces, size_t *count);
+
+/**
+ * The step that the legs of a piece were read to, as given or as their numbers show: the coarsest of 1/16 in, 1 mm, 1/32 in,
+ * 0.5 mm, 1/64 in, 0.25, 0.2, 0.1, 0.05, 0.02 and 0.01 mm that all of them are multiples of; of outer legs as they were read.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE, LW_NOT_KNOWN for finer ones.
+ */
+lw_status lw_pieces_reading(const lw_pieces *pieces,
+                            size_t index,
+                            lw_length *reading);
+
+/**
+ * The length of a piece before bending.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_pieces_length(const lw_pieces *pieces, size_t index, lw_length *length);
+
+/**
+ * The gain of a piece's bends together as measured: how much longer its legs along the centerline are than it was.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE.
+ */
+lw_status lw_pieces_gain(const lw_pieces *pieces,
+                         size_t index,
+                         lw_length *gain);
+
+/**
+ * The legs of a piece along the centerline, also where outer legs were given: fills `legs`, which has room for cap lengths.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE, LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_pieces_legs(const lw_pieces *pieces,
+                         size_t index,
+                         lw_length *legs,
+                         size_t cap,
+                         size_t *need);
+
+/**
+ * The angles of a piece that remained, in order: fills `angles`, which has room for cap of them.
+ *
+ * Errors: LW_INDEX_OUT_OF_RANGE, LW_SPACE_TOO_SMALL.
+ */
+lw_status lw_pieces_angles(const lw_pieces *pieces, size_t index, lw_angle *angles, size_t cap, size_t *need);
 
 /**
  * Frees a list of test pieces. NULL is allowed.
@@ -3588,6 +3758,14 @@ lw_status lw_piece_fit_gain_interval(const lw_piece_fit *fit,
 lw_status lw_piece_fit_stretch(const lw_piece_fit *fit,
                                lw_length *radius,
                                double *share);
+
+/**
+ * Standard error of the radius of the arcs that lw_piece_fit_stretch gives, which is another than that of lw_piece_fit_radius.
+ *
+ * Errors: LW_NOT_KNOWN as lw_piece_fit_stretch, and for two pieces, which any two figures fit.
+ */
+lw_status lw_piece_fit_stretch_radius_error(const lw_piece_fit *fit,
+                                            lw_length *radius_error);
 
 /**
  * Interval of the share at a chance (Fieller's). One that holds 0 means that no stretch has been shown.

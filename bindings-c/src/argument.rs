@@ -80,6 +80,11 @@ pub(crate) struct ArrayNames {
     pub(crate) need: &'static str,
 }
 
+/// Refuses an array that is NULL and is said to have room.
+pub(crate) fn room<T>(buf: *mut T, cap: usize, argument: &str) -> Result<(), Error> {
+    if buf.is_null() && cap > 0 { Err(null(argument)) } else { Ok(()) }
+}
+
 /// Fills the caller's array with all items or, where it is too small, with none; says in any case how many there are.
 ///
 /// # Safety
@@ -92,9 +97,7 @@ pub(crate) unsafe fn fill<T: Copy>(
     work: impl FnOnce() -> Result<Vec<T>, Error>,
 ) -> Result<(), Error> {
     let need = given_mut(need, names.need)?.write(0);
-    if buf.is_null() && cap > 0 {
-        return Err(null(names.buf));
-    }
+    room(buf, cap, names.buf)?;
     let items = work()?;
     *need = items.len();
     if items.len() > cap {

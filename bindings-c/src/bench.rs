@@ -2,7 +2,7 @@
 
 pub mod pieces;
 
-use crate::argument::{given, given_mut, options, put, text};
+use crate::argument::{given, given_mut, known, options, put, text};
 use crate::call::{call, lw_status};
 use crate::springback::lw_springback;
 use crate::springback::mechanics::lw_mechanics;
@@ -67,6 +67,24 @@ pub extern "C" fn lw_bench_of_groove(
     })
 }
 
+/// A bench read back from where it was kept, whose former's radius as formed had been computed from the centerline radius of its
+/// groove: the two radii of lw_bench_as_formed and lw_bench_groove. A plan says that the radius was computed. Free it with
+/// lw_bench_free.
+///
+/// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a groove wider than the radius as formed: a bend opens when it is let go.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_kept(
+    as_formed: lw_length,
+    grip: lw_length,
+    groove: lw_length,
+    bench: Option<&mut MaybeUninit<Box<lw_bench>>>,
+) -> lw_status {
+    call(|| {
+        let former = Former::new(as_formed.into(), grip.into())?.with_groove(groove.into())?;
+        put(bench, "bench", Box::new(lw_bench(Bench::new(former, &[])?)))
+    })
+}
+
 /// The centerline radius that the bench's former leaves after springback.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_bench_as_formed(
@@ -74,6 +92,31 @@ pub extern "C" fn lw_bench_as_formed(
     as_formed: Option<&mut MaybeUninit<lw_length>>,
 ) -> lw_status {
     call(|| put(as_formed, "as_formed", given(bench, "bench")?.0.former().as_formed().into()))
+}
+
+/// The straight tube that the bench's former must hold before the bend.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_grip(
+    bench: Option<&lw_bench>,
+    grip: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(grip, "grip", given(bench, "bench")?.0.former().grip().into()))
+}
+
+/// The centerline radius of the groove of the bench's former, where the radius as formed was computed from it.
+///
+/// Errors: LW_NOT_KNOWN where it was given.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_bench_groove(
+    bench: Option<&lw_bench>,
+    groove: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let found = given(bench, "bench")?.0.former().groove();
+        let output = given_mut(groove, "groove")?;
+        output.write(known(found, "groove")?.into());
+        Ok(())
+    })
 }
 
 /// Adds the tool for one form of flare. The tool's text and struct are not needed afterward.

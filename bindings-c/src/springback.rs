@@ -4,8 +4,9 @@ pub mod calibration;
 pub mod fit;
 pub mod mechanics;
 
-use crate::argument::{ArrayNames, fill, fill_text, given, list, put, text};
+use crate::argument::{ArrayNames, fill, fill_text, given, given_mut, known, list, put, room, text};
 use crate::call::{call, lw_status};
+use crate::springback::calibration::lw_calibration;
 use crate::units::lw_angle;
 use linewright::springback::Basis;
 use linewright::units::{Angle, ratio};
@@ -24,6 +25,30 @@ pub struct lw_springback(pub(crate) Springback);
 unsafe fn trials(set: *const lw_angle, got: *const lw_angle, n: usize) -> Result<Vec<Trial>, Error> {
     let (set, got) = unsafe { (list(set, n, "set")?, list(got, n, "got")?) };
     Ok(set.iter().zip(got).map(|(set, got)| Trial { set: (*set).into(), got: (*got).into() }).collect())
+}
+
+/// Fills `set` and `got` with trial bends, both or neither.
+///
+/// # Safety
+/// Each array is NULL or has room for `cap` angles.
+unsafe fn fill_trials<'a>(
+    set: *mut lw_angle,
+    got: *mut lw_angle,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+    trials: impl FnOnce() -> Result<&'a [Trial], Error>,
+) -> Result<(), Error> {
+    let need = given_mut(need, "need")?;
+    need.write(0);
+    room(set, cap, "set")?;
+    room(got, cap, "got")?;
+    let trials = trials()?;
+    let angles = |of: fn(&Trial) -> Angle| Ok(trials.iter().map(|trial| of(trial).into()).collect());
+    let names = |buf| ArrayNames { buf, need: "need" };
+    unsafe {
+        fill(&names("set"), set, cap, Some(need), || angles(|trial| trial.set))?;
+        fill(&names("got"), got, cap, Some(&mut MaybeUninit::uninit()), || angles(|trial| trial.got))
+    }
 }
 
 /// A springback whose two parts are known: springback = constant + proportional x set angle, where proportional is a
@@ -94,14 +119,23 @@ pub unsafe extern "C" fn lw_springback_trials(
     cap: usize,
     need: Option<&mut MaybeUninit<usize>>,
 ) -> lw_status {
+    let trials = || Ok(given(springback, "springback")?.0.trials());
+    call(|| unsafe { fill_trials(set, got, cap, need, trials) })
+}
+
+/// The record of the trials it was fitted to. Free it with lw_calibration_free.
+///
+/// Errors: LW_NOT_KNOWN where it has none.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_springback_calibration(
+    springback: Option<&lw_springback>,
+    calibration: Option<&mut MaybeUninit<Box<lw_calibration>>>,
+) -> lw_status {
     call(|| {
-        let trials = given(springback, "springback")?.0.trials();
-        let angles = |of: fn(&Trial) -> Angle| Ok(trials.iter().map(|trial| of(trial).into()).collect());
-        let names = |buf| ArrayNames { buf, need: "need" };
-        unsafe {
-            fill(&names("set"), set, cap, need, || angles(|trial| trial.set))?;
-            fill(&names("got"), got, cap, Some(&mut MaybeUninit::uninit()), || angles(|trial| trial.got))
-        }
+        let record = given(springback, "springback")?.0.calibration();
+        let output = given_mut(calibration, "calibration")?;
+        output.write(Box::new(lw_calibration(known(record, "calibration")?.clone())));
+        Ok(())
     })
 }
 

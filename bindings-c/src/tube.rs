@@ -1,6 +1,6 @@
 //! The tube that a line is made of.
 
-use crate::argument::{given, given_mut, known, put, text};
+use crate::argument::{fill_text, given, given_mut, known, put, text};
 use crate::call::{call, lw_status};
 use crate::units::lw_length;
 use linewright::units::{to_g, to_ml};
@@ -67,6 +67,47 @@ pub extern "C" fn lw_tube_bore(
     bore: Option<&mut MaybeUninit<lw_length>>,
 ) -> lw_status {
     call(|| put(bore, "bore", given(tube, "tube")?.0.bore().into()))
+}
+
+/// The name of the material, as lw_tube_new takes it.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_tube_material(
+    tube: Option<&lw_tube>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe { fill_text(buf, cap, need, || Ok(given(tube, "tube")?.0.material().name().to_owned())) })
+}
+
+/// The smallest bend radius that the tube's maker gives, to the centerline. Errors: LW_NOT_KNOWN where none was recorded.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_tube_min_radius(
+    tube: Option<&lw_tube>,
+    min_radius: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let found = given(tube, "tube")?.0.min_radius();
+        let output = given_mut(min_radius, "min_radius")?;
+        output.write(known(found, "min_radius")?.value.into());
+        Ok(())
+    })
+}
+
+/// Where that radius was read. Errors: LW_NOT_KNOWN where none was recorded.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_tube_min_radius_source(
+    tube: Option<&lw_tube>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| unsafe {
+        fill_text(buf, cap, need, || {
+            let found = given(tube, "tube")?.0.min_radius();
+            Ok(known(found, "min_radius")?.source.text.clone())
+        })
+    })
 }
 
 /// Volume of fluid in a length of this tube, in milliliters.

@@ -11,6 +11,7 @@ static lw_trial_fit *fit;
 static lw_calibration *record;
 static lw_pieces *pieces;
 static lw_piece_fit *piece_fit;
+static lw_bench *bench;
 static lw_bent_wall *bent;
 static lw_section *section;
 
@@ -26,7 +27,9 @@ static lw_length length_2;
 static lw_angle angle_0;
 static lw_angle angle_1;
 static lw_angle angles[8];
+static lw_length lengths[8];
 static lw_prior new_prior;
+static lw_tube *new_tube;
 static lw_mechanics *new_mechanics;
 static lw_held_bend *new_held;
 static lw_springback *new_springback;
@@ -56,6 +59,7 @@ static void make(void) {
     OK(lw_pieces_new(&pieces));
     OK(lw_pieces_add(pieces, lw_mm(200.0), legs, 2, bend, 1));
     OK(lw_piece_fit_new(pieces, &piece_fit));
+    OK(lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), mechanics, &bench));
     OK(lw_bent_wall_new(tube, lw_mm(14.3), &bent));
     OK(lw_section_of_flattening(tube, 0.9, "sides held", &section));
 }
@@ -70,6 +74,7 @@ static void unmake(void) {
     lw_calibration_free(record);
     lw_pieces_free(pieces);
     lw_piece_fit_free(piece_fit);
+    lw_bench_free(bench);
     lw_bent_wall_free(bent);
     lw_section_free(section);
 }
@@ -79,6 +84,8 @@ static void of_mechanics(void) {
     REFUSES("formed_radius", lw_held_bend_formed_radius(held, NULL));
     REFUSES("bend", lw_held_bend_moment_nmm(NULL, &number_0));
     REFUSES("moment_nmm", lw_held_bend_moment_nmm(held, NULL));
+    REFUSES("bend", lw_held_bend_radius(NULL, &length_0));
+    REFUSES("radius", lw_held_bend_radius(held, NULL));
     REFUSES("bend", lw_held_bend_share(NULL, &number_0));
     REFUSES("share", lw_held_bend_share(held, NULL));
     REFUSES("bend", lw_held_bend_springback(NULL, lw_mm(0.0), &new_springback));
@@ -100,6 +107,37 @@ static void of_mechanics(void) {
                                                 &angle_1));
     REFUSES("most", lw_mechanics_setting_range(mechanics, lw_mm(14.3), lw_mm(0.0), lw_deg(60.0), 0.1, 0.03, &angle_0,
                                                NULL));
+}
+
+static void of_records(void) {
+    REFUSES("calibration", lw_calibration_date(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_calibration_date(record, NULL, sizeof text, &count));
+    REFUSES("need", lw_calibration_date(record, text, sizeof text, NULL));
+    REFUSES("calibration", lw_calibration_former(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_calibration_former(record, NULL, sizeof text, &count));
+    REFUSES("need", lw_calibration_former(record, text, sizeof text, NULL));
+    REFUSES("calibration", lw_calibration_revision(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_calibration_revision(record, NULL, sizeof text, &count));
+    REFUSES("need", lw_calibration_revision(record, text, sizeof text, NULL));
+    REFUSES("calibration", lw_calibration_text(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_calibration_text(record, NULL, sizeof text, &count));
+    REFUSES("need", lw_calibration_text(record, text, sizeof text, NULL));
+    REFUSES("calibration", lw_calibration_trials(NULL, angles, &angles[4], 3, &count));
+    REFUSES("set", lw_calibration_trials(record, NULL, angles, 3, &count));
+    REFUSES("got", lw_calibration_trials(record, angles, NULL, 3, &count));
+    REFUSES("need", lw_calibration_trials(record, angles, &angles[4], 3, NULL));
+    REFUSES("calibration", lw_calibration_tube(NULL, &new_tube));
+    REFUSES("tube", lw_calibration_tube(record, NULL));
+    REFUSES("springback", lw_springback_calibration(NULL, &new_record));
+    REFUSES("calibration", lw_springback_calibration(springback, NULL));
+    REFUSES("tube", lw_tube_material(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_tube_material(tube, NULL, sizeof text, &count));
+    REFUSES("need", lw_tube_material(tube, text, sizeof text, NULL));
+    REFUSES("tube", lw_tube_min_radius(NULL, &length_0));
+    REFUSES("min_radius", lw_tube_min_radius(tube, NULL));
+    REFUSES("tube", lw_tube_min_radius_source(NULL, text, sizeof text, &count));
+    REFUSES("buf", lw_tube_min_radius_source(tube, NULL, sizeof text, &count));
+    REFUSES("need", lw_tube_min_radius_source(tube, text, sizeof text, NULL));
 }
 
 static void of_fits(void) {
@@ -161,6 +199,8 @@ static void of_fits(void) {
     REFUSES("half_width", lw_trial_fit_next_bend(fit, lw_deg(60.0), 0.95, NULL));
     REFUSES("fit", lw_trial_fit_outlier(NULL, &count));
     REFUSES("number", lw_trial_fit_outlier(fit, NULL));
+    REFUSES("fit", lw_trial_fit_prior(NULL, &new_prior));
+    REFUSES("prior", lw_trial_fit_prior(fit, NULL));
     REFUSES("fit", lw_trial_fit_proportional_interval(NULL, 0.95, &number_0, &number_1));
     REFUSES("low", lw_trial_fit_proportional_interval(fit, 0.95, NULL, &number_1));
     REFUSES("high", lw_trial_fit_proportional_interval(fit, 0.95, &number_0, NULL));
@@ -176,6 +216,10 @@ static void of_fits(void) {
     REFUSES("fit", lw_trial_fit_standard_errors(NULL, &angle_0, &number_0));
     REFUSES("constant", lw_trial_fit_standard_errors(fit, NULL, &number_0));
     REFUSES("proportional", lw_trial_fit_standard_errors(fit, &angle_0, NULL));
+    REFUSES("fit", lw_trial_fit_trials(NULL, angles, &angles[4], 3, &count));
+    REFUSES("set", lw_trial_fit_trials(fit, NULL, angles, 3, &count));
+    REFUSES("got", lw_trial_fit_trials(fit, angles, NULL, 3, &count));
+    REFUSES("need", lw_trial_fit_trials(fit, angles, &angles[4], 3, NULL));
     REFUSES("fit", lw_trial_fit_weight_of_trials(NULL, lw_deg(60.0), &number_0));
     REFUSES("weight", lw_trial_fit_weight_of_trials(fit, lw_deg(60.0), NULL));
     REFUSES("prior", lw_trial_fit_with_prior(NULL, set, got, 3, &new_fit));
@@ -188,9 +232,12 @@ static void of_pieces(void) {
     REFUSES("tube", lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), NULL, &new_bench));
     REFUSES("bench", lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), mechanics, NULL));
     REFUSES("bench", lw_bench_as_formed(NULL, &length_0));
-    OK(lw_bench_of_groove(lw_mm(14.3), lw_mm(20.0), mechanics, &new_bench));
-    REFUSES("as_formed", lw_bench_as_formed(new_bench, NULL));
-    lw_bench_free(new_bench);
+    REFUSES("as_formed", lw_bench_as_formed(bench, NULL));
+    REFUSES("bench", lw_bench_grip(NULL, &length_0));
+    REFUSES("grip", lw_bench_grip(bench, NULL));
+    REFUSES("bench", lw_bench_groove(NULL, &length_0));
+    REFUSES("groove", lw_bench_groove(bench, NULL));
+    REFUSES("bench", lw_bench_kept(lw_mm(14.4), lw_mm(20.0), lw_mm(14.3), NULL));
     REFUSES("fit", lw_piece_fit_gain(NULL, lw_deg(60.0), &length_0));
     REFUSES("gain", lw_piece_fit_gain(piece_fit, lw_deg(60.0), NULL));
     REFUSES("fit", lw_piece_fit_gain_interval(NULL, lw_deg(60.0), 0.95, &length_0, &length_1));
@@ -213,6 +260,8 @@ static void of_pieces(void) {
     REFUSES("fit", lw_piece_fit_stretch_interval(NULL, 0.95, &number_0, &number_1));
     REFUSES("low", lw_piece_fit_stretch_interval(piece_fit, 0.95, NULL, &number_1));
     REFUSES("high", lw_piece_fit_stretch_interval(piece_fit, 0.95, &number_0, NULL));
+    REFUSES("fit", lw_piece_fit_stretch_radius_error(NULL, &length_0));
+    REFUSES("radius_error", lw_piece_fit_stretch_radius_error(piece_fit, NULL));
     REFUSES("pieces", lw_pieces_add(NULL, lw_mm(200.0), legs, 2, bend, 1));
     REFUSES("legs", lw_pieces_add(pieces, lw_mm(200.0), NULL, 2, bend, 1));
     REFUSES("angles", lw_pieces_add(pieces, lw_mm(200.0), legs, 2, NULL, 1));
@@ -220,6 +269,21 @@ static void of_pieces(void) {
     REFUSES("outer_legs", lw_pieces_add_outer(pieces, lw_mm(200.0), NULL, 2, bend, 1, lw_mm(4.7625)));
     REFUSES("angles", lw_pieces_add_outer(pieces, lw_mm(200.0), legs, 2, NULL, 1, lw_mm(4.7625)));
     REFUSES("pieces", lw_pieces_new(NULL));
+    REFUSES("pieces", lw_pieces_angles(NULL, 0, angles, 8, &count));
+    REFUSES("angles", lw_pieces_angles(pieces, 0, NULL, 8, &count));
+    REFUSES("need", lw_pieces_angles(pieces, 0, angles, 8, NULL));
+    REFUSES("pieces", lw_pieces_count(NULL, &count));
+    REFUSES("count", lw_pieces_count(pieces, NULL));
+    REFUSES("pieces", lw_pieces_gain(NULL, 0, &length_0));
+    REFUSES("gain", lw_pieces_gain(pieces, 0, NULL));
+    REFUSES("pieces", lw_pieces_legs(NULL, 0, lengths, 8, &count));
+    REFUSES("legs", lw_pieces_legs(pieces, 0, NULL, 8, &count));
+    REFUSES("need", lw_pieces_legs(pieces, 0, lengths, 8, NULL));
+    REFUSES("pieces", lw_pieces_length(NULL, 0, &length_0));
+    REFUSES("length", lw_pieces_length(pieces, 0, NULL));
+    REFUSES("pieces", lw_pieces_reading(NULL, 0, &length_0));
+    REFUSES("reading", lw_pieces_reading(pieces, 0, NULL));
+    REFUSES("pieces", lw_pieces_set_reading(NULL, 0, lw_mm(1.0)));
 }
 
 static void of_bends(void) {
@@ -304,6 +368,7 @@ static void of_rules(void) {
 int main(void) {
     make();
     of_mechanics();
+    of_records();
     of_fits();
     of_pieces();
     of_bends();

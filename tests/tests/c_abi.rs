@@ -120,7 +120,7 @@ fn all_checks_hold(name: &str, least: usize) -> Outcome {
 #[test]
 fn null_is_refused_by_name() -> Outcome {
     all_checks_hold("null", 500)?;
-    all_checks_hold("null_bend", 360)?;
+    all_checks_hold("null_bend", 500)?;
     all_checks_hold("null_flare", 180)?;
     all_checks_hold("null_metal", 320)?;
     all_checks_hold("null_more", 350)?;
@@ -162,6 +162,11 @@ fn ideal_cylinders_and_lines_full_of_fluid_are_answered() -> Outcome {
 #[test]
 fn springback_and_formers_are_answered() -> Outcome {
     all_checks_hold("springback", 170)
+}
+
+#[test]
+fn what_was_put_in_is_handed_back() -> Outcome {
+    all_checks_hold("records", 220)
 }
 
 #[test]

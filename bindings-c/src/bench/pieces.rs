@@ -1,6 +1,6 @@
 //! The radius of a former, its gain and its stretch from test pieces of known length.
 
-use crate::argument::{given, given_mut, interval, known, list, put};
+use crate::argument::{ArrayNames, fill, given, given_mut, interval, item, known, list, put};
 use crate::call::{call, lw_status};
 use crate::units::{lw_angle, lw_length, quantities};
 use linewright::Error;
@@ -22,7 +22,8 @@ pub extern "C" fn lw_pieces_new(pieces: Option<&mut MaybeUninit<Box<lw_pieces>>>
 }
 
 /// Adds a piece of a length before bending, with its n + 1 legs along the centerline, from end to corner, corner to corner,
-/// and corner to end, and the n angles that remained, in order.
+/// and corner to end, and the n angles that remained, in order. Where the numbers of the legs do not show which step they were
+/// read to, lw_pieces_set_reading says it.
 ///
 /// Errors: LW_COUNT_MISMATCH, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE, also for a piece that is too short for its own bends even if its
 /// legs were read 3 mm too long.
@@ -64,6 +65,111 @@ pub unsafe extern "C" fn lw_pieces_add_outer(
         pieces.0.push(TestPiece::from_outer_legs(length.into(), &legs, &angles, od.into())?);
         Ok(())
     })
+}
+
+/// Says which step the legs of a piece were read to, where their numbers do not show it; lw_unknown_length() says that they were
+/// read to finer than 0.01 mm, so that their rounding does not count. Pieces count from 0 in the order they were added.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE, LW_OUT_OF_RANGE for a step below 0.001 mm or above 10 mm.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_pieces_set_reading(
+    pieces: Option<&mut lw_pieces>,
+    index: usize,
+    reading: lw_length,
+) -> lw_status {
+    call(|| {
+        let pieces = &mut given_mut(pieces, "pieces")?.0;
+        let read = item(pieces, index)?.clone().with_reading(reading.known())?;
+        if let Some(piece) = pieces.get_mut(index) {
+            *piece = read;
+        }
+        Ok(())
+    })
+}
+
+fn piece(pieces: Option<&lw_pieces>, index: usize) -> Result<&TestPiece, Error> {
+    item(&given(pieces, "pieces")?.0, index)
+}
+
+/// The number of test pieces in a list.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_pieces_count(
+    pieces: Option<&lw_pieces>,
+    count: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    call(|| put(count, "count", given(pieces, "pieces")?.0.len()))
+}
+
+/// The step that the legs of a piece were read to, as given or as their numbers show: the coarsest of 1/16 in, 1 mm, 1/32 in,
+/// 0.5 mm, 1/64 in, 0.25, 0.2, 0.1, 0.05, 0.02 and 0.01 mm that all of them are multiples of; of outer legs as they were read.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE, LW_NOT_KNOWN for finer ones.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_pieces_reading(
+    pieces: Option<&lw_pieces>,
+    index: usize,
+    reading: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let found = piece(pieces, index)?.reading();
+        let output = given_mut(reading, "reading")?;
+        output.write(known(found, "reading")?.into());
+        Ok(())
+    })
+}
+
+/// The length of a piece before bending.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_pieces_length(
+    pieces: Option<&lw_pieces>,
+    index: usize,
+    length: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(length, "length", piece(pieces, index)?.length().into()))
+}
+
+/// The gain of a piece's bends together as measured: how much longer its legs along the centerline are than it was.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_pieces_gain(
+    pieces: Option<&lw_pieces>,
+    index: usize,
+    gain: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(gain, "gain", piece(pieces, index)?.gain().into()))
+}
+
+/// The legs of a piece along the centerline, also where outer legs were given: fills `legs`, which has room for cap lengths.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE, LW_SPACE_TOO_SMALL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_pieces_legs(
+    pieces: Option<&lw_pieces>,
+    index: usize,
+    legs: *mut lw_length,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let found = || Ok(quantities(piece(pieces, index)?.legs()));
+    call(|| unsafe { fill(&ArrayNames { buf: "legs", need: "need" }, legs, cap, need, found) })
+}
+
+/// The angles of a piece that remained, in order: fills `angles`, which has room for cap of them.
+///
+/// Errors: LW_INDEX_OUT_OF_RANGE, LW_SPACE_TOO_SMALL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_pieces_angles(
+    pieces: Option<&lw_pieces>,
+    index: usize,
+    angles: *mut lw_angle,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let found = || Ok(quantities(piece(pieces, index)?.angles()));
+    call(|| unsafe { fill(&ArrayNames { buf: "angles", need: "need" }, angles, cap, need, found) })
 }
 
 /// Frees a list of test pieces. NULL is allowed.
@@ -188,6 +294,22 @@ pub extern "C" fn lw_piece_fit_stretch(
         let found = found?;
         radius.write(found.radius().into());
         share.write(found.share().value);
+        Ok(())
+    })
+}
+
+/// Standard error of the radius of the arcs that lw_piece_fit_stretch gives, which is another than that of lw_piece_fit_radius.
+///
+/// Errors: LW_NOT_KNOWN as lw_piece_fit_stretch, and for two pieces, which any two figures fit.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_piece_fit_stretch_radius_error(
+    fit: Option<&lw_piece_fit>,
+    radius_error: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| {
+        let found = stretch(fit);
+        let output = given_mut(radius_error, "radius_error")?;
+        output.write(known(found?.radius_error(), "radius_error")?.into());
         Ok(())
     })
 }

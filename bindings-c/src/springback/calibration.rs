@@ -1,10 +1,11 @@
 //! Trial bends as a workshop keeps them: which tube, which former, when, and which state of the record.
 
-use super::{lw_springback, trials};
+use super::{fill_trials, lw_springback, trials};
 use crate::argument::{fill_text, given, given_mut, put, text};
 use crate::call::{call, lw_status};
 use crate::tube::lw_tube;
 use crate::units::lw_angle;
+use linewright::Error;
 use linewright::springback::{Calibration, Date};
 use std::ffi::c_char;
 use std::mem::MaybeUninit;
@@ -51,6 +52,94 @@ pub extern "C" fn lw_calibration_springback(
         let line = given(calibration, "calibration")?.0.springback()?;
         put(springback, "springback", Box::new(lw_springback(line)))
     })
+}
+
+/// The trials: fills `set` with the angles the tool was bent to and `got` with those that remained, in the order they were
+/// given, each with room for cap angles. `need` is their number.
+///
+/// Errors: LW_SPACE_TOO_SMALL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_calibration_trials(
+    calibration: Option<&lw_calibration>,
+    set: *mut lw_angle,
+    got: *mut lw_angle,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let trials = || Ok(given(calibration, "calibration")?.0.trials());
+    call(|| unsafe { fill_trials(set, got, cap, need, trials) })
+}
+
+/// The tube they were made of: its size and its material. How tight its maker lets it be bent is no part of a record. Free
+/// it with lw_tube_free.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_calibration_tube(
+    calibration: Option<&lw_calibration>,
+    tube: Option<&mut MaybeUninit<Box<lw_tube>>>,
+) -> lw_status {
+    call(|| {
+        let of = given(calibration, "calibration")?.0.tube().clone();
+        put(tube, "tube", Box::new(lw_tube(of)))
+    })
+}
+
+/// Fills a buffer with a text of a record.
+///
+/// # Safety
+/// `buf` is NULL or has room for `cap` bytes.
+unsafe fn text_of(
+    calibration: Option<&lw_calibration>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+    text: impl FnOnce(&Calibration) -> String,
+) -> lw_status {
+    let found = || Ok::<_, Error>(text(&given(calibration, "calibration")?.0));
+    call(|| unsafe { fill_text(buf, cap, need, found) })
+}
+
+/// The former they were made on, by its name in the workshop.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_calibration_former(
+    calibration: Option<&lw_calibration>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    unsafe { text_of(calibration, buf, cap, need, |record| record.former().to_owned()) }
+}
+
+/// The day they were made, as year-month-day ("2026-05-14").
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_calibration_date(
+    calibration: Option<&lw_calibration>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    unsafe { text_of(calibration, buf, cap, need, |record| record.date().to_string()) }
+}
+
+/// Name or number of this state of the record.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_calibration_revision(
+    calibration: Option<&lw_calibration>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    unsafe { text_of(calibration, buf, cap, need, |record| record.revision().to_owned()) }
+}
+
+/// The record in one line: tube, former, date, revision.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_calibration_text(
+    calibration: Option<&lw_calibration>,
+    buf: *mut c_char,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    unsafe { text_of(calibration, buf, cap, need, Calibration::to_string) }
 }
 
 /// Whether a tube is of the size and the material of the trials: 1 or 0.

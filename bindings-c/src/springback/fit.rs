@@ -1,6 +1,6 @@
 //! What trial bends say about springback, with intervals, and which further bends would say more.
 
-use super::{lw_springback, trials};
+use super::{fill_trials, lw_springback, trials};
 use crate::argument::{ArrayNames, fill, fill_text, given, given_mut, interval, known, list, options, put};
 use crate::call::{call, lw_status};
 use crate::springback::calibration::lw_calibration;
@@ -115,6 +115,38 @@ pub extern "C" fn lw_trial_fit_springback(
     call(|| {
         let line = given(fit, "fit")?.0.springback()?;
         put(springback, "springback", Box::new(lw_springback(line)))
+    })
+}
+
+/// The trials it was made of: fills `set` and `got`, each with room for cap angles; none where there is only a belief. `need` is
+/// their number.
+///
+/// Errors: LW_SPACE_TOO_SMALL.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_trial_fit_trials(
+    fit: Option<&lw_trial_fit>,
+    set: *mut lw_angle,
+    got: *mut lw_angle,
+    cap: usize,
+    need: Option<&mut MaybeUninit<usize>>,
+) -> lw_status {
+    let trials = || Ok(given(fit, "fit")?.0.trials());
+    call(|| unsafe { fill_trials(set, got, cap, need, trials) })
+}
+
+/// What was believed before them. The struct is written whole, its size too.
+///
+/// Errors: LW_NOT_KNOWN where nothing was.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_trial_fit_prior(
+    fit: Option<&lw_trial_fit>,
+    prior: Option<&mut MaybeUninit<lw_prior>>,
+) -> lw_status {
+    call(|| {
+        let belief = given(fit, "fit")?.0.prior().copied();
+        let output = given_mut(prior, "prior")?;
+        output.write(known(belief, "prior")?.into());
+        Ok(())
     })
 }
 

@@ -176,6 +176,15 @@ pub extern "C" fn lw_mechanics_free(mechanics: Option<Box<lw_mechanics>>) {
     drop(mechanics);
 }
 
+/// The centerline radius it is held at.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_held_bend_radius(
+    bend: Option<&lw_held_bend>,
+    radius: Option<&mut MaybeUninit<lw_length>>,
+) -> lw_status {
+    call(|| put(radius, "radius", given(bend, "bend")?.0.radius().into()))
+}
+
 /// The bending moment, in newton millimeters.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_held_bend_moment_nmm(
