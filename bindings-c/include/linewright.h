@@ -306,7 +306,8 @@ typedef struct lw_nut lw_nut;
 typedef struct lw_path lw_path;
 
 /**
- * What they say, with its uncertainty.
+ * What they say, with its uncertainty. Pieces bent to the same angles, within 2 degrees, can all be rounded to the same side,
+ * and intervals reach further by what that can make of them.
  */
 typedef struct lw_piece_fit lw_piece_fit;
 
@@ -3718,7 +3719,9 @@ lw_status lw_piece_fit_radius(const lw_piece_fit *fit, lw_length *radius);
 lw_status lw_piece_fit_radius_error(const lw_piece_fit *fit, lw_length *radius_error);
 
 /**
- * Scatter of one piece's gain, one standard deviation, and at least what the rounding of lengths and legs makes. Errors: LW_NOT_KNOWN for one piece.
+ * Scatter of one piece's gain, one standard deviation, and at least what the rounding of lengths, legs and angles makes.
+ *
+ * Errors: LW_NOT_KNOWN for one piece.
  */
 lw_status lw_piece_fit_scatter(const lw_piece_fit *fit,
                                lw_length *scatter);

@@ -86,6 +86,8 @@ def test_pieces_keep_what_they_were_read_to():
     assert high.mm - alike.radius.mm == pytest.approx(sure + (1.5 + angle / 2) / (2 - math.pi / 2), rel=1e-9)
     outer = lw.TestPiece.from_outer_legs("200 mm", outer_legs=["114.5 mm", "96 mm"], angles=["90 deg"], od="4.75 mm")
     finer = lw.TestPiece("200 mm", **given, reading="0.1 mm")
+    told = {"outer_legs": ["114.5 mm", "96 mm"], "angles": ["90 deg"], "od": "4.75 mm"}
+    assert lw.TestPiece.from_outer_legs("200 mm", **told, reading="0.1 mm").reading == lw.mm(0.1)
     assert outer.reading == lw.mm(0.5) and finer.reading == lw.mm(0.1) and finer != whole
     for piece in (whole, outer, finer):
         assert pickle.loads(pickle.dumps(piece)) == piece == eval(repr(piece), vars(lw))

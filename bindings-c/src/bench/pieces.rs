@@ -11,7 +11,8 @@ use std::mem::MaybeUninit;
 #[derive(Debug)]
 pub struct lw_pieces(Vec<TestPiece>);
 
-/// What they say, with its uncertainty.
+/// What they say, with its uncertainty. Pieces bent to the same angles, within 2 degrees, can all be rounded to the same side,
+/// and intervals reach further by what that can make of them.
 #[derive(Debug)]
 pub struct lw_piece_fit(PieceFit);
 
@@ -216,7 +217,9 @@ pub extern "C" fn lw_piece_fit_radius_error(
     })
 }
 
-/// Scatter of one piece's gain, one standard deviation, and at least what the rounding of lengths and legs makes. Errors: LW_NOT_KNOWN for one piece.
+/// Scatter of one piece's gain, one standard deviation, and at least what the rounding of lengths, legs and angles makes.
+///
+/// Errors: LW_NOT_KNOWN for one piece.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_piece_fit_scatter(
     fit: Option<&lw_piece_fit>,

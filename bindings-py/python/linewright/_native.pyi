@@ -1118,7 +1118,14 @@ class TestPiece(_Value):
     ) -> Self: ...
     @classmethod
     def from_outer_legs(
-        cls, length: _Length, /, *, outer_legs: Iterable[_Length], angles: Iterable[_Angle], od: _Length
+        cls,
+        length: _Length,
+        /,
+        *,
+        outer_legs: Iterable[_Length],
+        angles: Iterable[_Angle],
+        od: _Length,
+        reading: _Length | None = None,
     ) -> Self: ...
     @property
     def length(self) -> Length: ...

@@ -50,14 +50,7 @@ impl TestPiece {
         let legs = quantity::lengths(Some(legs), "legs")?;
         let angles = quantity::angles(Some(angles), "angles")?;
         let reading = quantity::length_if(reading, "reading")?;
-        error::call(|| {
-            let piece = bench::TestPiece::new(length, &legs, &angles)?;
-            match reading {
-                Some(_) => piece.with_reading(reading),
-                None => Ok(piece),
-            }
-        })
-        .map(TestPiece)
+        error::call(|| as_read(bench::TestPiece::new(length, &legs, &angles)?, reading)).map(TestPiece)
     }
 
     /// The same with legs as a square or a tape laid over the outer edges of the tube measures them, to the outer corners.
@@ -69,19 +62,22 @@ impl TestPiece {
     /// >>> print(lw.TestPiece.from_outer_legs("200 mm", outer_legs=legs, angles=["90 deg"], od="4.75 mm").gain)
     /// 6.3 mm
     #[classmethod]
-    #[pyo3(signature = (length, /, *, outer_legs, angles, od))]
+    #[pyo3(signature = (length, /, *, outer_legs, angles, od, reading=None))]
     fn from_outer_legs(
         _class: &Bound<'_, PyType>,
         length: &Bound<'_, PyAny>,
         outer_legs: &Bound<'_, PyAny>,
         angles: &Bound<'_, PyAny>,
         od: &Bound<'_, PyAny>,
+        reading: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<Self> {
         let length = quantity::length(length, "length")?;
         let legs = quantity::lengths(Some(outer_legs), "outer_legs")?;
         let angles = quantity::angles(Some(angles), "angles")?;
         let od = quantity::length(od, "od")?;
-        error::call(|| bench::TestPiece::from_outer_legs(length, &legs, &angles, od)).map(TestPiece)
+        let reading = quantity::length_if(reading, "reading")?;
+        error::call(|| as_read(bench::TestPiece::from_outer_legs(length, &legs, &angles, od)?, reading))
+            .map(TestPiece)
     }
 
     /// Length before bending.
@@ -133,8 +129,17 @@ impl TestPiece {
     }
 }
 
+/// A piece with the step given, if one is.
+fn as_read(
+    piece: bench::TestPiece,
+    reading: Option<linewright::units::Length>,
+) -> Result<bench::TestPiece, linewright::Error> {
+    if reading.is_some() { piece.with_reading(reading) } else { Ok(piece) }
+}
+
 /// The radius of a former as its test pieces tell it, with its uncertainty; at least one piece, all of one tube on one
-/// former. Every piece's gain is taken to be off by a normal error of the same unknown size.
+/// former. Every piece's gain is taken to be off by a normal error of the same unknown size. Pieces bent to the same angles,
+/// within 2 degrees, can all be rounded to the same side, and intervals reach further by what that can make of them.
 ///
 /// Raises `InputError` (TRIALS_UNUSABLE for no piece, for legs that give no credible radius, and for a piece more than 3 mm
 /// off what all say, or that much too short for its own bends), `QuantityError` for what is no piece.
@@ -184,7 +189,7 @@ impl PieceFit {
         self.fit.radius_error().map(Length)
     }
 
-    /// Scatter of one piece's gain, one standard deviation, and at least what the rounding of lengths and legs makes; None for
+    /// Scatter of one piece's gain, one standard deviation, and at least what the rounding of lengths, legs and angles makes; None for
     /// one piece.
     #[getter]
     fn scatter(&self) -> Option<Length> {
