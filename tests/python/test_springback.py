@@ -231,3 +231,13 @@ def test_the_page_lists_no_setting_below_the_angle_wanted():
     cells = [text.text for text in group.iter("{http://www.w3.org/2000/svg}text")]
     row = cells[cells.index("45.25") :][:3]
     assert row[1] == "45.25" and row[2].startswith("45.25 to 45."), row
+
+
+def test_repeated_trials_have_one_label():
+    trials = [("90 deg", "87.02 deg"), ("90 deg", "87.05 deg"), ("30 deg", "28.5 deg"), ("90 deg", "87.03 deg")]
+    trials += [("90 deg", "87.01 deg"), ("90 deg", "87.04 deg"), ("31 deg", "29.45 deg")]
+    svg = "{http://www.w3.org/2000/svg}"
+    root = ET.fromstring(lw.TrialFit(trials).page(["45 deg"], chance=0.95))
+    group = next(g for g in root.iter(f"{svg}g") if g.get("id") == "trials")
+    assert [text.text for text in group.iter(f"{svg}text")] == ["1, 2, 4-6", "3, 7"]
+    assert len(list(group.iter(f"{svg}circle"))) == 7

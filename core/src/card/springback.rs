@@ -19,6 +19,8 @@ const MOST_WANTED: usize = 14;
 const LONGEST: usize = 100;
 /// Points of the band's edges.
 const STEPS: u32 = 60;
+/// Marks of trials closer than this, in mm on the sheet both ways, have one label.
+const APART: f64 = 3.0;
 /// Settings are listed to this, in degrees: finer than a hand can set, so that intervals can be compared.
 const LISTED_DEG: f64 = 0.1;
 const THIN: &str = "stroke=\"#bbbbbb\" stroke-width=\"0.15\"";
@@ -227,15 +229,23 @@ impl Picture<'_> {
 
     fn trials(&self, svg: &mut Svg) {
         svg.begin("trials");
+        // Repeated bends lie on top of each other: such have one label.
+        let mut labels: Vec<([f64; 2], Vec<usize>)> = Vec::new();
         for (i, trial) in self.fit.trials().iter().enumerate() {
             let (set, got) = (to_deg(trial.set), to_deg(trial.got));
             let [x, y] = self.at(set, set - got);
             svg.circle([x, y], 1.1, TRIAL);
-            svg.text([x - 1.6, y - 1.4], 2.6, "end", &(i + 1).to_string());
+            match labels.iter_mut().find(|([a, b], _)| (x - a).abs() < APART && (y - b).abs() < APART) {
+                Some((_, numbers)) => numbers.push(i + 1),
+                None => labels.push(([x, y], vec![i + 1])),
+            }
             if self.fit.outlier() == Some(i) {
                 svg.line(&[[x - 2.2, y - 2.2], [x + 2.2, y + 2.2]], AXIS);
                 svg.line(&[[x - 2.2, y + 2.2], [x + 2.2, y - 2.2]], AXIS);
             }
+        }
+        for ([x, y], numbers) in labels {
+            svg.text([x - 1.6, y - 1.4], 2.6, "end", &runs(&numbers));
         }
         svg.end();
     }
@@ -347,6 +357,15 @@ fn shortened(text: &str) -> String {
         return text.to_owned();
     }
     text.chars().take(LONGEST - 3).chain("...".chars()).collect()
+}
+
+/// Numbers in rising order as text, runs of three and more by their ends: `"1-4, 7"`.
+fn runs(numbers: &[usize]) -> String {
+    let runs = numbers.chunk_by(|a, b| a + 1 == *b).map(|run| match run {
+        [first, .., last] if run.len() > 2 => format!("{first}-{last}"),
+        _ => run.iter().map(usize::to_string).collect::<Vec<_>>().join(", "),
+    });
+    runs.collect::<Vec<_>>().join(", ")
 }
 
 /// A number without trailing zeros.
