@@ -366,16 +366,16 @@ static lw_status calibration(void) {
     return status;
 }
 
-/* `length|legs|angles|od or empty`; with a diameter the legs are outer ones. */
+/* `length|legs|angles|od or empty|reading or empty`; with a diameter the legs are outer ones. */
 static lw_status add_piece(lw_pieces *pieces, const char *text) {
     static lw_length legs[MOST_ITEMS];
     static lw_angle angles[MOST_ITEMS];
-    char parts[4][LONGEST_TEXT], item[LONGEST_TEXT];
-    size_t n_legs, n_angles;
+    char parts[5][LONGEST_TEXT], item[LONGEST_TEXT];
+    size_t n_legs, n_angles, n_pieces;
     const char *rest;
-    lw_length length, od;
+    lw_length length, od, reading;
     int i;
-    for (i = 0; i < 4; i += 1) {
+    for (i = 0; i < 5; i += 1) {
         text = part(text == NULL ? "" : text, '|', parts[i]);
     }
     TRY(lw_length_read(parts[0], &length));
@@ -388,10 +388,17 @@ static lw_status add_piece(lw_pieces *pieces, const char *text) {
         TRY(lw_angle_read(item, &angles[n_angles]));
     }
     if (parts[3][0] == '\0') {
-        return lw_pieces_add(pieces, length, legs, n_legs, angles, n_angles);
+        TRY(lw_pieces_add(pieces, length, legs, n_legs, angles, n_angles));
+    } else {
+        TRY(lw_length_read(parts[3], &od));
+        TRY(lw_pieces_add_outer(pieces, length, legs, n_legs, angles, n_angles, od));
     }
-    TRY(lw_length_read(parts[3], &od));
-    return lw_pieces_add_outer(pieces, length, legs, n_legs, angles, n_angles, od);
+    if (parts[4][0] == '\0') {
+        return LW_OK;
+    }
+    TRY(lw_length_read(parts[4], &reading));
+    TRY(lw_pieces_count(pieces, &n_pieces));
+    return lw_pieces_set_reading(pieces, n_pieces - 1, reading);
 }
 
 static lw_status put_piece_fit(const lw_piece_fit *fit) {

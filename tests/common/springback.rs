@@ -149,9 +149,10 @@ impl AcceptSpringback {
             }
             AcceptSpringback::Pieces(input) => {
                 for piece in &input.pieces {
-                    let od = piece.od.as_deref().unwrap_or_default();
+                    let [od, reading] =
+                        [&piece.od, &piece.reading].map(|text| text.as_deref().unwrap_or_default());
                     let (legs, angles) = (piece.legs.join(";"), piece.angles.join(";"));
-                    put("piece", &[&piece.length, &legs, &angles, od].join("|"));
+                    put("piece", &[&piece.length, &legs, &angles, od, reading].join("|"));
                 }
                 put("angle", &input.angle);
                 put("chance", &exact(input.chance));
@@ -391,9 +392,13 @@ fn pieces(input: &Pieces) -> Result<Figures, Error> {
         let length = read_length(&given.length)?;
         let legs = given.legs.iter().map(|leg| read_length(leg)).collect::<Result<Vec<_>, _>>()?;
         let angles = given.angles.iter().map(|angle| read_angle(angle)).collect::<Result<Vec<_>, _>>()?;
-        match &given.od {
+        let piece = match &given.od {
             Some(od) => TestPiece::from_outer_legs(length, &legs, &angles, read_length(od)?),
             None => TestPiece::new(length, &legs, &angles),
+        }?;
+        match &given.reading {
+            Some(reading) => piece.with_reading(Some(read_length(reading)?)),
+            None => Ok(piece),
         }
     };
     let fit = PieceFit::new(&input.pieces.iter().map(piece).collect::<Result<Vec<_>, _>>()?)?;

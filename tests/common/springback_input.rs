@@ -112,7 +112,7 @@ pub struct Pieces {
     pub chance: f64,
 }
 
-/// A test piece; with a diameter its legs are outer ones.
+/// A test piece; with a diameter its legs are outer ones. A reading takes the place of what the legs show.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Piece {
@@ -120,4 +120,5 @@ pub struct Piece {
     pub legs: Vec<String>,
     pub angles: Vec<String>,
     pub od: Option<String>,
+    pub reading: Option<String>,
 }

@@ -144,10 +144,12 @@ def run_calibration(
     }
 
 
-def piece_of(length: str, legs: list[str], angles: list[str], od: str | None = None) -> lw.TestPiece:
+def piece_of(
+    length: str, legs: list[str], angles: list[str], od: str | None = None, reading: str | None = None
+) -> lw.TestPiece:
     if od is None:
-        return lw.TestPiece(length, legs=legs, angles=angles)
-    return lw.TestPiece.from_outer_legs(length, outer_legs=legs, angles=angles, od=od)
+        return lw.TestPiece(length, legs=legs, angles=angles, reading=reading)
+    return lw.TestPiece.from_outer_legs(length, outer_legs=legs, angles=angles, od=od, reading=reading)
 
 
 def run_piece_fit(pieces: list[dict[str, Any]], angle: str, chance: float) -> Answer:

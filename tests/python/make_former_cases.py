@@ -13,19 +13,21 @@ from mpmath import mp
 from write_cases import case, refused
 
 
-def piece(length, legs, angles, od=None):
+def piece(length, legs, angles, od=None, reading=None):
     given = {"length": f"{length} mm", "legs": [f"{leg} mm" for leg in legs], "angles": [f"{a} deg" for a in angles]}
-    return given | ({"od": f"{od} mm"} if od else {})
+    return given | ({"od": f"{od} mm"} if od else {}) | ({"reading": f"{reading} mm"} if reading else {})
 
 
 def piece_fit(rows, angle, chance, origin):
-    """Rows of length, legs, angles, and where legs are outer ones the diameter."""
-    centered = []
-    for length, legs, angles, *od in rows:
-        edges = [0.0, *((od[0] if od else 0.0) / 2 * math.tan(math.radians(a) / 2) for a in angles), 0.0]
+    """Rows of length, legs, angles, where legs are outer ones the diameter, and the reading where it is given."""
+    centered, steps = [], []
+    for length, legs, angles, *more in rows:
+        od, reading = [*more, None, None][:2]
+        steps.append(reading or bent.read_to(legs))
+        edges = [0.0, *((od or 0.0) / 2 * math.tan(math.radians(a) / 2) for a in angles), 0.0]
         centered.append((length, [leg - a - b for leg, a, b in zip(legs, edges, edges[1:])], angles))
     radius, error, low, high, scatter, _, arc, _, share, share_low, share_high = bent.numbers(
-        centered, chance, [legs for _, legs, *_ in rows]
+        centered, chance, steps
     )
     turn = math.radians(angle)
     unit = 2 * math.tan(turn / 2) - turn
@@ -67,6 +69,9 @@ def formers():
     yield piece_fit([(200.0, [112.0, 94.0], [90.0])] * 2, 90.0, 0.95, f"two that are alike; {solved}")
     whole = [(200.0, [112.0, 94.0], [90.0], 4.75), (300.0, [160.0, 150.0], [90.0], 4.75), (250.0, [130.0, 121.0], [45.0], 4.75)]
     yield piece_fit(whole, 60.0, 0.9, f"outer legs to a millimeter; {solved}")
+    ruler = [(200.0, [112.0, 94.0], [90.0], None, 0.5)] * 3 + [(200.0, [102.0, 98.5], [45.0], None, 1.0)]
+    yield piece_fit(ruler, 90.0, 0.95, f"readings as given, in place of what the legs show; {solved}")
+    yield piece_fit([(*row[:4], 2.0) for row in whole], 60.0, 0.9, f"outer legs to two millimeters, as given; {solved}")
     little = [(200.0, [104.0, 102.0], [90.0]), (200.0, [101.0, 100.0], [60.0])]
     yield piece_fit(little, 90.0, 0.95, f"no radius is below nothing; {solved}")
     outer = [(200.0, [115.1, 97.2], [90.0], 6.0), (200.0, [104.0, 99.6], [45.0], 6.0), *three[2:]]
@@ -83,6 +88,7 @@ def formers():
     yield wrong("TRIALS_UNUSABLE", "rule: nothing was bent", pieces=[])
     yield wrong("TRIALS_UNUSABLE", "legs shorter than the piece", (240.0, [110.0, 110.0], [90.0]))
     yield wrong("TRIALS_UNUSABLE", "10 mm too long among good ones", *three, (200.0, [112.1, 104.2], [90.0]))
+    yield wrong("OUT_OF_RANGE", "rule: nobody reads to nothing", (200.0, [112.1, 94.2], [90.0], None, 0.0001))
     yield wrong("COUNT_MISMATCH", "rule: one leg more than angles", (200.0, [112.1], [90.0]))
     yield wrong("COUNT_MISMATCH", "rule: a piece is bent", (200.0, [200.0], []))
     yield wrong("OUT_OF_RANGE", "rule: at most 170 degrees", (200.0, [112.1, 94.2], [175.0]))

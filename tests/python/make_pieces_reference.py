@@ -92,11 +92,10 @@ def read_to(numbers):
 class Readings:
     """What rounding does: per piece the variance it adds to a gain, and how far pieces that are alike may all be off."""
 
-    def __init__(self, pieces, radius, read):
+    def __init__(self, pieces, radius, steps):
         self.pieces, self.radius = pieces, radius
         self.angle = math.radians(fits.read_to([a for _, _, angles in pieces for a in angles]))
         # A length is no coarser than legs.
-        steps = [read_to(legs) for legs in read]
         self.steps = [(step, min(step, read_to([length]))) for step, (length, _, _) in zip(steps, pieces)]
         squares = 0.0
         for (leg, length), (_, legs, angles) in zip(self.steps, pieces):
@@ -123,12 +122,12 @@ class Readings:
         return np.array(far)
 
 
-def numbers(pieces, chance, read=None):
-    """Cells of a row; legs as they were read where those were outer ones."""
+def numbers(pieces, chance, steps=None):
+    """Cells of a row; steps that legs were read to, where the legs do not show them."""
     unit, turns, gain = design(pieces)
     beta, covariance, scatter, dof = fitted([unit], gain)
     radius = float(beta[0])
-    readings = Readings(pieces, radius, read or [legs for _, legs, _ in pieces])
+    readings = Readings(pieces, radius, steps or [read_to(legs) for _, legs, _ in pieces])
     least = math.sqrt(readings.square)
     scatter = None if scatter is None else max(scatter, least)
     cells = [radius, None, None, None, scatter, radius * (2 - math.pi / 2)]
