@@ -307,7 +307,7 @@ typedef struct lw_path lw_path;
 
 /**
  * What they say, with its uncertainty. Pieces bent to the same angles, within 2 degrees, can all be rounded to the same side,
- * and intervals reach further by what that can make of them.
+ * and so can lengths of pieces that were cut alike: intervals reach further by what that can make of them.
  */
 typedef struct lw_piece_fit lw_piece_fit;
 
@@ -3336,6 +3336,16 @@ lw_status lw_trial_fit_outlier(const lw_trial_fit *fit,
  * Errors: LW_NOT_KNOWN for fewer than five trials at three or more angles, and with a prior.
  */
 lw_status lw_trial_fit_is_bent(const lw_trial_fit *fit, int32_t *is_bent);
+
+/**
+ * Whether the trials contradict what was believed: 1 where the belief, if it is right, makes trials that lie so far from it less
+ * than once in twenty times, else 0. They are weighed against each other all the same, and neither should be trusted before
+ * more trials agree with one of them.
+ *
+ * Errors: LW_NOT_KNOWN without a prior, and without trials.
+ */
+lw_status lw_trial_fit_is_contradicted(const lw_trial_fit *fit,
+                                       int32_t *is_contradicted);
 
 /**
  * Degrees of freedom of what is known of the scatter: the trials less two, with a prior its worth and the trials.

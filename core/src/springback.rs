@@ -9,6 +9,7 @@
 //! trial bends did, and holds for that tube on that former, near the angles of the trials.
 
 mod advice;
+mod agreement;
 mod blend;
 mod calibration;
 mod fit;
@@ -17,6 +18,7 @@ mod mechanics;
 mod metal;
 mod prior;
 mod reading;
+mod scatter;
 #[cfg(test)]
 mod tests;
 

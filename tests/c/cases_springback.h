@@ -240,7 +240,7 @@ static lw_status put_intervals(const lw_trial_fit *fit, lw_angle wanted, lw_angl
 static lw_status put_fit(const lw_trial_fit *fit, const lw_springback *springback) {
     lw_angle wanted, setting;
     double proportional, weight;
-    int32_t is_bent = 0;
+    int32_t is_bent = 0, is_contradicted = 0;
     size_t outlier, freedom;
     lw_status status;
     TRY(lw_angle_read(value("wanted"), &wanted));
@@ -262,6 +262,11 @@ static lw_status put_fit(const lw_trial_fit *fit, const lw_springback *springbac
         TRY(status);
     }
     put_text("bent", status == LW_NOT_KNOWN ? "unknown" : is_bent ? "true" : "false");
+    status = lw_trial_fit_is_contradicted(fit, &is_contradicted);
+    if (status != LW_NOT_KNOWN) {
+        TRY(status);
+    }
+    put_text("contradicted", status == LW_NOT_KNOWN ? "unknown" : is_contradicted ? "true" : "false");
     TRY(lw_trial_fit_degrees_of_freedom(fit, &freedom));
     put("freedom\t%lu\n", (unsigned long)freedom);
     return LW_OK;

@@ -192,6 +192,8 @@ static void of_fits(void) {
     REFUSES("degrees_of_freedom", lw_trial_fit_degrees_of_freedom(fit, NULL));
     REFUSES("fit", lw_trial_fit_is_bent(NULL, &flag));
     REFUSES("is_bent", lw_trial_fit_is_bent(fit, NULL));
+    REFUSES("fit", lw_trial_fit_is_contradicted(NULL, &flag));
+    REFUSES("is_contradicted", lw_trial_fit_is_contradicted(fit, NULL));
     REFUSES("set", lw_trial_fit_new(NULL, got, 3, &new_fit));
     REFUSES("got", lw_trial_fit_new(set, NULL, 3, &new_fit));
     REFUSES("fit", lw_trial_fit_new(set, got, 3, NULL));

@@ -221,6 +221,7 @@ static void two_trials(void) {
     EXPECT(LW_NOT_KNOWN, lw_trial_fit_setting_interval(fit, lw_deg(90.0), 0.95, &a, &b));
     EXPECT(LW_NOT_KNOWN, lw_trial_fit_next_bend(fit, lw_deg(90.0), 0.95, &a));
     EXPECT(LW_NOT_KNOWN, lw_trial_fit_is_bent(fit, &is));
+    EXPECT(LW_NOT_KNOWN, lw_trial_fit_is_contradicted(fit, &is));
     EXPECT(LW_NOT_KNOWN,
            lw_trial_fit_advice(fit, set, 2, lw_deg(0.5), 0.95, sets, 8, angles, 12, &need, &reaches, &is));
     CHECK(a.deg == -1.0 && b.deg == -1.0 && share == -1.0 && high == -1.0 && reaches.deg == -1.0 && is == -1);
@@ -241,13 +242,14 @@ static void two_trials(void) {
  * read to less than 0.01 deg, so no rounding counts. The scatter is believed like that of ten thousand bends: known to a
  * hundredth, it leaves a ten-thousandth of what is known by hand. */
 static void a_belief_and_a_trial(void) {
-    const lw_angle set[1] = {{100.0}}, got[1] = {{95.5001}};
+    const lw_angle set[1] = {{100.0}}, got[1] = {{95.5001}}, far[1] = {{93.4001}};
     lw_prior prior;
     lw_trial_fit *fit = NULL;
     lw_springback *springback = NULL;
     lw_angle constant = {0.0}, scatter = {0.0};
     double share = 0.0, weight = 0.0;
     size_t freedom = 0;
+    int32_t is = -1;
     prior.size = sizeof prior;
     prior.constant = lw_deg(1.0);
     prior.constant_spread = lw_deg(1.0);
@@ -269,9 +271,18 @@ static void a_belief_and_a_trial(void) {
     OK(lw_trial_fit_scatter(fit, &scatter));
     NEAR(scatter.deg, 1.0, 1e-4);
     lw_springback_free(springback);
+    springback = NULL;
+    /* 1.5 deg off, with a variance of 3: nothing that contradicts. */
+    OK(lw_trial_fit_is_contradicted(fit, &is));
+    CHECK(is == 0);
     lw_trial_fit_free(fit);
     fit = NULL;
-    springback = NULL;
+    /* 3.6 deg off is more than twice the root of 3. */
+    OK(lw_trial_fit_with_prior(&prior, set, far, 1, &fit));
+    OK(lw_trial_fit_is_contradicted(fit, &is));
+    CHECK(is == 1);
+    lw_trial_fit_free(fit);
+    fit = NULL;
     /* Both parts off together: variances 3 and 1 at 100 deg, of which the constant shares 1.5 and the other part 0.015. */
     prior.correlation = 0.5;
     OK(lw_trial_fit_with_prior(&prior, set, got, 1, &fit));

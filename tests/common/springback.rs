@@ -100,6 +100,7 @@ impl AcceptSpringback {
                 "weight_1",
                 "outlier",
                 "bent",
+                "contradicted",
                 "freedom",
             ],
         }
@@ -353,9 +354,14 @@ fn trial_fit(input: &Trials) -> Result<Figures, Error> {
         ("next_bend_deg", Value::deg_list([fit.next_bend(setting, chance)?])),
         ("weight_1", Value::number(fit.weight_of_trials(setting)?.value)),
         ("outlier", Value::word(fit.outlier().map_or("none".to_owned(), |i| (i + 1).to_string()))),
-        ("bent", Value::word(fit.is_bent().map_or(UNKNOWN.to_owned(), |bent| bent.to_string()))),
+        ("bent", flag(fit.is_bent())),
+        ("contradicted", flag(fit.is_contradicted())),
         ("freedom", Value::word(fit.degrees_of_freedom().to_string())),
     ])
+}
+
+fn flag(value: Option<bool>) -> Value {
+    Value::word(value.map_or(UNKNOWN.to_owned(), |value| value.to_string()))
 }
 
 fn advice(input: &Advice) -> Result<Figures, Error> {

@@ -79,6 +79,12 @@ class Blend:
         whole = np.einsum("i,ijk->jk", self.weight, self.covariance + apart[:, :, None] * apart[:, None, :])
         return beta, whole, (self.weight @ (1 / self.scatter**2)) ** -0.5
 
+    def taken(self, v, prior):
+        """Share of the belief's variance of v times the line that is gone, on average."""
+        _, sa, _, sb, *_, correlation = prior
+        before = v @ np.array([[sa**2, correlation * sa * sb], [correlation * sa * sb, sb**2]]) @ v
+        return self.weight @ (1 - self.error(v) ** 2 / before)
+
     def bias(self, v):
         """How far v times the line is off if every reading is rounded to its worst side."""
         if not self.half.any():
@@ -126,3 +132,30 @@ class Blend:
             return self.weight @ np.maximum(inside, 0) - chance
 
         return optimize.brentq(outside, 0, 1e9, xtol=1e-13, rtol=1e-14, maxiter=300)
+
+
+def agreement(sets, gots, prior, step, one_sided):
+    """How often a belief, where it is right, makes trials whose own mean and slope lie so far from it: the tail of chi-square,
+    averaged over the scatters that belief and residuals leave."""
+    a0, sa, b0, sb, scatter, worth, correlation = prior
+    x, off = np.array(sets), np.array(sets) - np.array(gots) - a0 - b0 * np.array(sets)
+    design = np.ones((len(x), 1)) if np.ptp(x) < 10 else Blend.design(sets)
+    lever = np.array([[1.0, x.mean()]]) if np.ptp(x) < 10 else np.eye(2)
+    own, *_ = np.linalg.lstsq(design, off, rcond=None)
+    residual = float(np.sum((off - design @ own) ** 2))
+    u, weight = points()
+    square = (scatter * np.exp(u)) ** 2 + step**2 / 12
+    chi = worth * np.exp(-2 * u)
+    likely = stats.chi2.logpdf(chi, worth) + np.log(chi) - (len(x) - len(own)) / 2 * np.log(square) - residual / square / 2
+    weight = np.exp(likely - likely.max()) * weight
+    belief = lever @ np.array([[sa**2, correlation * sa * sb], [correlation * sa * sb, sb**2]]) @ lever.T
+    inverse = np.linalg.inv(design.T @ design)
+    tails = []
+    for variance in square:
+        precision = np.linalg.inv(belief + variance * inverse)
+        # All readings may be off by as much to one side: the shift that brings them nearest.
+        half = one_sided(step, variance**0.5)
+        shift = np.clip(precision[0] @ own / precision[0, 0], -half, half)
+        left = own - shift * np.eye(len(own))[0]
+        tails.append(stats.chi2.sf(left @ precision @ left, len(own)))
+    return float(weight @ np.array(tails) / weight.sum())

@@ -23,7 +23,7 @@ OPERATIONS = {
     "trial_fit": (
         "trials prior* wanted chance",
         "constant_deg proportional setting_deg basis scatter_deg constant_error_deg proportional_error_1 "
-        "reading_deg constant_interval_deg proportional_interval_1 setting_interval_deg next_bend_deg weight_1 outlier bent freedom",
+        "reading_deg constant_interval_deg proportional_interval_1 setting_interval_deg next_bend_deg weight_1 outlier bent contradicted freedom",
     ),
 }
 
@@ -101,7 +101,7 @@ def run_trial_fit(trials: list[list[str]], wanted: str, chance: float, prior: di
     line = fit.springback()
     setting = line.setting(wanted)
     constant_error, share_error = fit.standard_errors or (None, None)
-    outlier, bent = fit.outlier, fit.is_bent
+    outlier, bent, contradicted = fit.outlier, fit.is_bent, fit.is_contradicted
     return {
         "constant_deg": deg(line.constant),
         "proportional": numbers(line.proportional),
@@ -118,6 +118,7 @@ def run_trial_fit(trials: list[list[str]], wanted: str, chance: float, prior: di
         "weight_1": numbers(fit.weight_of_trials(setting)),
         "outlier": ["none" if outlier is None else str(outlier + 1)],
         "bent": [UNKNOWN] if bent is None else yes(bent),
+        "contradicted": [UNKNOWN] if contradicted is None else yes(contradicted),
         "freedom": [str(fit.degrees_of_freedom)],
     }
 

@@ -11,7 +11,7 @@ from fractions import Fraction
 from pathlib import Path
 
 import numpy as np
-from blend_reference import Blend
+from blend_reference import Blend, agreement
 from scipy import optimize, stats
 
 TABLE = Path(__file__).resolve().parent.parent / "tables" / "bending" / "fit_reference.csv"
@@ -41,8 +41,8 @@ def read_to(gots):
 
 
 def rounding(gots):
-    """What rounding adds to a reading, one standard deviation."""
-    return read_to(gots) / 12**0.5
+    """What rounding adds to a reading, one standard deviation; nobody reads to less than a thousandth of a degree."""
+    return (read_to(gots) or 0.001) / 12**0.5
 
 
 def one_sided(step, scatter):
@@ -65,6 +65,13 @@ def fitted(sets, gots, least=None):
 
 def blended(sets, gots, prior):
     return Blend(sets, gots, prior, read_to(gots), one_sided)
+
+
+def contradicted(sets, gots, prior):
+    """Whether a belief, where it is right, makes such trials less than once in twenty times."""
+    if not prior or not sets:
+        return "unknown"
+    return str(agreement(sets, gots, prior, read_to(gots), one_sided) < 0.05).lower()
 
 
 def bias_of(sets, covariance, half):

@@ -116,9 +116,12 @@ class Readings:
                 j for j, (_, _, others) in enumerate(self.pieces)
                 if len(others) == len(angles) and all(abs(a - b) < 2 for a, b in zip(angles, others))
             ]  # fmt: skip
-            worst = len(legs) * fits.one_sided(leg, math.sqrt(own + leg**2 / 12)) + length / 2
+            worst = len(legs) * fits.one_sided(leg, math.sqrt(own + leg**2 / 12))
             worst += sum(self.rate(a) for a in angles) * self.angle / 2
-            far.append(worst if alike != [i] else 0.0)
+            cut = self.pieces[i][0]
+            as_long = [j for j, (other, _, _) in enumerate(self.pieces) if j != i and abs(cut - other) < length / 2]
+            bent = len(alike) > 1
+            far.append((worst if bent else 0.0) + (length / 2 if bent or as_long else 0.0))
         return np.array(far)
 
 

@@ -215,8 +215,6 @@ def told_beside(prior, sets, gots, wanted, chance, setting):
     blend = fits.blended(sets, gots, prior)
     beta, covariance, scatter = blend.summary()
     at = np.array([1.0, setting])
-    _, sa, _, sb, *_, correlation = prior
-    before = sa**2 + 2 * correlation * sa * sb * setting + setting**2 * sb**2
     return {
         "scatter_deg": scatter,
         "constant_error_deg": math.sqrt(covariance[0][0]),
@@ -225,7 +223,7 @@ def told_beside(prior, sets, gots, wanted, chance, setting):
         "proportional_interval_1": blend.slope(chance),
         "setting_interval_deg": [max(end, wanted) for end in blend.setting(beta, wanted, chance)],
         "next_bend_deg": blend.next_half(setting, chance),
-        "weight_1": max(1 - at @ covariance @ at / before, 0.0),
+        "weight_1": max(blend.taken(at, prior), 0.0),
     }
 
 
@@ -251,7 +249,7 @@ def trial_fit(sets, gots, wanted, chance, prior=None, endless=False):
     assert (expect["setting_interval_deg"] == ["unknown"]) == (endless or dof == 0)
     expect["outlier"] = "none" if prior else fits.deleted(sets, gots)
     expect["bent"] = "unknown" if prior else fits.is_bent(sets, gots)
-    expect["freedom"] = str(dof)
+    expect |= {"contradicted": fits.contradicted(sets, gots, prior), "freedom": str(dof)}
     accept = {"trials": texts(sets, gots), "wanted": f"{wanted} deg", "chance": chance}
     accept |= {"prior": belief(prior)} if prior else {}
     return case("trial_fit", accept, expect, BLENDED if prior else SOLVED, near=1e-8)
@@ -336,6 +334,10 @@ def trials():
     yield trial_fit(sets, [s - round(0.5 + 0.0003 * s * s, 2) for s in sets], 90.0, 0.95)
     for some in ([], [5], [0], [2, 7], range(8)):
         yield trial_fit([sets[i] for i in some], [gots[i] for i in some], 90.0, 0.95, prior=mild)
+    # Trials that agree with each other and hardly with the belief, to hundredths and to whole degrees.
+    yield trial_fit([90.0] * 3, [86.31, 86.42, 86.36], 60.0, 0.95, prior=(1.0, 0.4, 0.015, 0.004, 0.3, 4, 0.0))
+    yield trial_fit([45.0, 90.0], [43.33, 86.42], 60.0, 0.95, prior=(1.0, 0.2, 0.015, 0.002, 0.3, 50, 0.5))
+    yield trial_fit([45.0, 90.0], [42.0, 86.0], 60.0, 0.95, prior=(1.0, 0.2, 0.015, 0.002, 0.3, 50, 0.5))
     # Trials that repeat ten times better than believed, at one angle: others stay as doubtful as they were.
     close = [87.02, 87.05, 87.03, 87.01, 87.04, 87.03]
     yield trial_fit([90.0] * 6, close, 30.0, 0.95, prior=(1.0, 0.4, 0.02, 0.006, 0.3, 4, 0.0))
@@ -372,6 +374,8 @@ def trials():
     yield wrong("TRIALS_UNUSABLE", "rule: no bend springs forward by so much", trials=texts([90.0, 45.0], [86.5, 47.2]))
     yield wrong("TRIALS_UNUSABLE", "rule: all of them forward is an exchange", trials=texts([90.0, 45.0], [90.5, 45.2]))
     yield wrong("TRIALS_UNUSABLE", "27 degrees off the prior", trials=texts([90.0], [60.0]), prior=belief(mild))
+    strong = texts([90.0] * 4, [85.31, 85.42, 85.36, 85.37])
+    yield wrong("TRIALS_UNUSABLE", "4.6 degrees in a row, where 2.4 +- 0.5 are believed", trials=strong, prior=belief((1.0, 0.4, 0.015, 0.004, 0.3, 4, 0.0)))
     yield wrong("TRIALS_UNUSABLE", "rule: nothing bent tells nothing", trials=texts([0.0], [0.0]), prior=belief(mild))
     for part, value in [
         ("worth", 10_001), ("worth", 0), ("scatter", "0.0009 deg"), ("constant", ["1 deg", "1e-160 deg"]),

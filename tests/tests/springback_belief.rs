@@ -7,8 +7,8 @@ mod draw;
 
 use bends::{holds, trials};
 use draw::normal;
-use linewright::springback::{Prior, Trial, TrialFit};
-use linewright::units::{deg, ratio, to_deg};
+use linewright::springback::{Hardening, MaterialScatter, Mechanics, Prior, Trial, TrialFit};
+use linewright::units::{deg, mm, mpa, ratio, to_deg};
 use std::error::Error;
 
 type Outcome = Result<(), Box<dyn Error>>;
@@ -143,5 +143,107 @@ fn trials_outweigh_the_prior_as_they_grow() -> Outcome {
         }
     }
     assert!(last > 0.9 && last < 1.0);
+    Ok(())
+}
+
+/// Where the belief is right, one set of trials in twenty contradicts it and one in five hundred is refused (in a thousand for
+/// all together, and in a thousand for each alone).
+#[test]
+fn a_right_belief_is_seldom_contradicted() -> Outcome {
+    const RUNS: u64 = 8_000;
+    for (round, (worth, correlation, sets)) in [
+        (4, 0.0, &[90.0, 90.0, 90.0][..]),
+        (1, 0.9, &[45.0, 90.0]),
+        (20, -0.5, &[30.0, 60.0, 90.0, 120.0]),
+        (2, 0.0, &[30.0, 30.0, 60.0, 75.0, 90.0, 90.0, 120.0, 120.0]),
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let prior = Prior {
+            constant: [deg(3.0), deg(0.4)],
+            proportional: [ratio(0.03), ratio(0.004)],
+            correlation: ratio(correlation),
+            scatter: deg(0.3),
+            worth,
+        };
+        let (mut contradicted, mut refused) = (0_u32, 0_u32);
+        for run in 0..RUNS {
+            let at = (u64::try_from(round)? * RUNS + run) * 64;
+            let chi: f64 = (0..u64::try_from(worth)?).map(|i| normal(at + i) * normal(at + i)).sum();
+            #[expect(clippy::cast_precision_loss, reason = "a small count")]
+            let sigma = 0.3 * (worth as f64 / chi).sqrt();
+            let (one, other) = (normal(at + 30), normal(at + 31));
+            let a = 3.0 + 0.4 * one;
+            let b = 0.03 + 0.004 * (correlation * one + (1.0_f64 - correlation * correlation).sqrt() * other);
+            let gots: Vec<f64> =
+                (at + 32..).zip(sets).map(|(i, set)| set - a - b * set - sigma * normal(i)).collect();
+            match TrialFit::with_prior(prior, &trials(sets, &gots)) {
+                Ok(fit) => contradicted += u32::from(fit.is_contradicted().ok_or("unknown")?),
+                Err(_) => refused += 1,
+            }
+        }
+        #[expect(clippy::cast_precision_loss, reason = "small counts")]
+        let share = |count: u32| f64::from(count) / RUNS as f64;
+        println!("{sets:?}: contradicted {}, refused {}", share(contradicted), share(refused));
+        assert!(
+            (share(contradicted + refused) - 0.05).abs() < 0.011,
+            "{sets:?}: {}",
+            share(contradicted + refused)
+        );
+        // Scatters of a belief worth one bend can be such that trials spring forward, which is refused as well.
+        assert!(share(refused) < if worth < 4 { 0.04 } else { 0.004 }, "{sets:?}: {}", share(refused));
+    }
+    Ok(())
+}
+
+/// Steel that is far stronger than its least: trials that agree with each other are no scatter of a belief from mechanics.
+#[test]
+fn trials_that_agree_against_a_belief_are_refused_or_named() -> Outcome {
+    let law = Hardening::PerfectlyPlastic { yield_strength: mpa(250.0) };
+    let tube = Mechanics::new(mm(4.7625), mm(0.7112), mpa(207_000.0), law)?;
+    let scatter = MaterialScatter { strength: ratio(0.2), modulus: ratio(0.03) };
+    let prior = tube.prior(mm(14.2875), mm(0.0), scatter, deg(0.3), 4)?;
+    // The belief expects 1.0 +- 0.4 degrees at 90.
+    for (gots, is_refused) in [
+        (&[86.8, 86.9, 86.7][..], true),
+        (&[86.8, 86.9, 86.7, 86.85, 86.75, 86.8], true),
+        (&[86.8], false),
+        (&[87.7, 87.6], false),
+    ] {
+        match TrialFit::with_prior(prior, &trials(&vec![90.0; gots.len()], gots)) {
+            Ok(fit) => assert!(!is_refused && fit.is_contradicted() == Some(true), "{gots:?}"),
+            Err(error) => {
+                assert!(
+                    is_refused && error.to_string().contains("where the prior expects"),
+                    "{gots:?}: {error}"
+                );
+            }
+        }
+    }
+    let fit = TrialFit::with_prior(prior, &trials(&[90.0, 90.0], &[88.7, 88.8]))?;
+    assert_eq!(fit.is_contradicted(), Some(false));
+    assert_eq!(TrialFit::with_prior(prior, &[])?.is_contradicted(), None);
+    Ok(())
+}
+
+/// For one trial the weight is how much of the way to it the line went, however far it lies.
+#[test]
+fn the_weight_is_how_far_the_line_went() -> Outcome {
+    let prior = Prior {
+        constant: [deg(0.0), deg(0.2)],
+        proportional: [ratio(0.01), ratio(0.003)],
+        correlation: ratio(0.2),
+        scatter: deg(0.3),
+        worth: 4,
+    };
+    for got in [89.003, 88.503, 88.003, 87.503, 87.003] {
+        let fit = TrialFit::with_prior(prior, &trials(&[90.0], &[got]))?;
+        let [low, high] = fit.constant_interval(0.95)?.ok_or("constant")?.map(to_deg);
+        assert!(low < high);
+        let went = (on_line(&fit, 90.0)? - 0.9) / (90.0 - got - 0.9);
+        let weight = fit.weight_of_trials(deg(90.0))?.value;
+        assert!((weight - went).abs() < 1e-9 && weight > 0.05, "{got}: {weight} for {went}");
+    }
     Ok(())
 }

@@ -291,6 +291,9 @@ fn the_scatter_of_the_material_is_an_interval() -> Outcome {
     // One trial of 3 degrees pulls the estimate of about 1.6 toward itself, and not beyond.
     let at = to_deg(blended.constant()) + 90.0 * blended.proportional().value;
     assert!(at > estimate - 90.0 && at < 3.0, "{at}");
-    assert!(fit.weight_of_trials(deg(90.0))?.value > 0.5);
+    let believed = to_deg(prior.constant[0]) + 90.0 * prior.proportional[0].value;
+    let went = (at - believed) / (90.0 - 87.003 - believed);
+    let weight = fit.weight_of_trials(deg(90.0))?.value;
+    assert!((weight - went).abs() < 1e-9 && weight > 0.1, "{weight} for {went}");
     Ok(())
 }

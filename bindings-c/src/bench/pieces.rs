@@ -12,7 +12,7 @@ use std::mem::MaybeUninit;
 pub struct lw_pieces(Vec<TestPiece>);
 
 /// What they say, with its uncertainty. Pieces bent to the same angles, within 2 degrees, can all be rounded to the same side,
-/// and intervals reach further by what that can make of them.
+/// and so can lengths of pieces that were cut alike: intervals reach further by what that can make of them.
 #[derive(Debug)]
 pub struct lw_piece_fit(PieceFit);
 

@@ -307,6 +307,24 @@ pub extern "C" fn lw_trial_fit_is_bent(
     })
 }
 
+/// Whether the trials contradict what was believed: 1 where the belief, if it is right, makes trials that lie so far from it less
+/// than once in twenty times, else 0. They are weighed against each other all the same, and neither should be trusted before
+/// more trials agree with one of them.
+///
+/// Errors: LW_NOT_KNOWN without a prior, and without trials.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_trial_fit_is_contradicted(
+    fit: Option<&lw_trial_fit>,
+    is_contradicted: Option<&mut MaybeUninit<i32>>,
+) -> lw_status {
+    call(|| {
+        let found = given(fit, "fit")?.0.is_contradicted();
+        let output = given_mut(is_contradicted, "is_contradicted")?;
+        output.write(i32::from(known(found, "is_contradicted")?));
+        Ok(())
+    })
+}
+
 /// Degrees of freedom of what is known of the scatter: the trials less two, with a prior its worth and the trials.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_trial_fit_degrees_of_freedom(

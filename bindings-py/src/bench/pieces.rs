@@ -139,7 +139,8 @@ fn as_read(
 
 /// The radius of a former as its test pieces tell it, with its uncertainty; at least one piece, all of one tube on one
 /// former. Every piece's gain is taken to be off by a normal error of the same unknown size. Pieces bent to the same angles,
-/// within 2 degrees, can all be rounded to the same side, and intervals reach further by what that can make of them.
+/// within 2 degrees, can all be rounded to the same side, and so can lengths of pieces that were cut alike: intervals
+/// reach further by what that can make of them.
 ///
 /// Raises `InputError` (TRIALS_UNUSABLE for no piece, for legs that give no credible radius, and for a piece more than 3 mm
 /// off what all say, or that much too short for its own bends), `QuantityError` for what is no piece.

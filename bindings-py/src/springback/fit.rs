@@ -295,6 +295,19 @@ impl TrialFit {
         self.0.is_bent()
     }
 
+    /// Whether the trials contradict what was believed: where the belief is right, trials lie so far from it less than once in
+    /// twenty times. They are weighed against each other all the same, and neither should be trusted before more trials agree
+    /// with one of them. None without a prior, and without trials.
+    ///
+    /// >>> import linewright as lw
+    /// >>> prior = lw.Prior(constant=("1 deg", "0.2 deg"), proportional=(0.02, 0.004), scatter="0.2 deg", worth=4)
+    /// >>> lw.TrialFit([("90 deg", "85.83 deg"), ("90 deg", "85.87 deg")], prior=prior).is_contradicted
+    /// True
+    #[getter]
+    fn is_contradicted(&self) -> Option<bool> {
+        self.0.is_contradicted()
+    }
+
     /// Degrees of freedom of what is known of the scatter: the trials less two, with a prior its worth and the trials.
     #[getter]
     fn degrees_of_freedom(&self) -> usize {

@@ -19,7 +19,7 @@ const TOLD_APART: f64 = 0.01;
 /// The radius of a former as its test pieces tell it, with its uncertainty. The model: every piece's gain is off by a
 /// normal error of the same unknown size, which is taken to be at least what the rounding of lengths, legs and angles makes:
 /// pieces read to a millimeter can agree by that alone. Pieces bent to the same angles, within 2 degrees, can all be rounded to
-/// the same side, so that intervals reach further by what that can make of them. Of pieces bent to different angles it is taken
+/// the same side, and so can lengths of pieces that were cut alike, so that intervals reach further by what that can make of them. Of pieces bent to different angles it is taken
 /// that their legs end anywhere between two marks: intervals then cover on average over such pieces.
 ///
 /// ```
@@ -227,16 +227,22 @@ impl Stretch {
         if self.dof == 0 {
             return Ok(None);
         }
-        // The share s for which s x radius - longer is 0: as a line, the s for which s - (longer + (1 - radius) s) is.
+        // The share s for which s x radius - longer is 0: as a line, the s for which s - (longer + (1 - radius) s) is. By how
+        // much that may be off because of rounding grows with s to either side of 0.
         let [radius, longer, both] = self.matrix;
-        let line = Line {
-            constant: self.longer_mm,
-            slope: 1.0 - self.radius_mm,
-            matrix: [longer, radius, -both],
-            scatter: self.scatter_mm,
+        let [off, off_longer] = self.bias_mm;
+        let end = |at: usize, side: f64| {
+            [1.0, -1.0].into_iter().find_map(|sign| {
+                let line = Line {
+                    constant: self.longer_mm + side * off_longer,
+                    slope: 1.0 - (self.radius_mm - side * sign * off),
+                    matrix: [longer, radius, -both],
+                    scatter: self.scatter_mm,
+                };
+                line.setting_interval(0.0, factor).map(|ends| ends[at]).filter(|end| end * sign >= 0.0)
+            })
         };
-        let bias = |share: f64| self.bias_mm[1] + share.abs() * self.bias_mm[0];
-        Ok(line.biased_interval(0.0, factor, bias).map(|ends| ends.map(ratio)))
+        Ok(end(0, -1.0).zip(end(1, 1.0)).map(|(low, high)| [ratio(low), ratio(high)]))
     }
 }
 
@@ -268,12 +274,14 @@ impl Readings<'_> {
         let own = (scatter_mm * scatter_mm - self.rounding_mm * self.rounding_mm).max(0.0);
         #[expect(clippy::cast_precision_loss, reason = "a count of legs")]
         let leg_mm = sqrt(own / mean(self.pieces, |piece| piece.legs().len() as f64));
-        let is_single = |i: usize| {
-            self.pieces.iter().enumerate().all(|(j, other)| i == j || !self.pieces[i].is_alike(other))
+        let any_other = |i: usize, is: &dyn Fn(&TestPiece) -> bool| {
+            self.pieces.iter().enumerate().any(|(j, other)| i != j && is(other))
         };
         let off = |(i, piece): (usize, &TestPiece)| {
-            let gain = if is_single(i) { 0.0 } else { piece.bias(self.angle_step, self.radius_mm, leg_mm) };
-            share(i).abs() * gain
+            let is_alike = any_other(i, &|other| piece.is_alike(other));
+            let bent = if is_alike { piece.bias(self.angle_step, self.radius_mm, leg_mm) } else { 0.0 };
+            let is_as_long = is_alike || any_other(i, &|other| piece.is_as_long(other));
+            share(i).abs() * (bent + if is_as_long { piece.length_bias() } else { 0.0 })
         };
         self.pieces.iter().enumerate().map(off).sum()
     }

@@ -163,14 +163,25 @@ impl TestPiece {
         self.legs.iter().map(|_| legs).chain([length]).chain(angles).sum()
     }
 
-    /// How far its gain may be off in mm where every reading is rounded to its worst side, for a scatter of a single leg. What
-    /// a length and an angle scatter is not known.
+    /// How far its gain may be off in mm where every leg and angle is rounded to its worst side, for a scatter of a single leg.
+    /// What an angle scatters is not known.
     pub(super) fn bias(&self, angle_step: Option<f64>, radius_mm: f64, leg_scatter_mm: f64) -> f64 {
-        let [legs, length] = self.steps();
+        let [legs, _] = self.steps();
         let seen = leg_scatter_mm * leg_scatter_mm + rounding(legs) * rounding(legs);
         let legs = self.legs.iter().map(|_| one_sided(legs, sqrt(seen)));
         let angles = self.slopes(radius_mm).map(|slope| slope * one_sided(angle_step, 0.0));
-        legs.chain([one_sided(length, 0.0)]).chain(angles).sum()
+        legs.chain(angles).sum()
+    }
+
+    /// The same of its length: what a saw and its stop scatter is not known.
+    pub(super) fn length_bias(&self) -> f64 {
+        one_sided(self.steps()[1], 0.0)
+    }
+
+    /// Whether it was cut to the same length as another, as far as it was read.
+    pub(super) fn is_as_long(&self, other: &TestPiece) -> bool {
+        let step = self.steps()[1].unwrap_or(0.0);
+        (to_mm(self.length) - to_mm(other.length)).abs() < step / 2.0
     }
 
     /// Whether it was bent to the same angles as another.

@@ -132,6 +132,8 @@ impl Picture<'_> {
             farthest = farthest.max(to_deg(springback.setting(*angle)?));
         }
         let (across, across_step) = axis(if farthest > 0.0 { farthest } else { 90.0 });
+        // What a line can be asked for.
+        let across = across.min(bounds::ANGLE.max);
         let (constant, slope) = (to_deg(springback.constant()), springback.proportional().value);
         // The band may be wide where trials are few: it is drawn as far as four times the line.
         let mut highest = fit.trials().iter().map(|t| to_deg(t.set) - to_deg(t.got)).fold(0.1, f64::max);
@@ -228,6 +230,7 @@ impl Picture<'_> {
     }
 
     fn trials(&self, svg: &mut Svg) {
+        let odd = self.fit.outlier();
         svg.begin("trials");
         // Repeated bends lie on top of each other: such have one label.
         let mut labels: Vec<([f64; 2], Vec<usize>)> = Vec::new();
@@ -239,7 +242,7 @@ impl Picture<'_> {
                 Some((_, numbers)) => numbers.push(i + 1),
                 None => labels.push(([x, y], vec![i + 1])),
             }
-            if self.fit.outlier() == Some(i) {
+            if odd == Some(i) {
                 svg.line(&[[x - 2.2, y - 2.2], [x + 2.2, y + 2.2]], AXIS);
                 svg.line(&[[x - 2.2, y + 2.2], [x + 2.2, y - 2.2]], AXIS);
             }
@@ -319,7 +322,15 @@ impl Picture<'_> {
     fn notes(&self) -> Vec<String> {
         let mut notes = Vec::new();
         if let Some(odd) = self.fit.outlier() {
-            notes.push(format!("Trial {} does not belong to the others (crossed): make it again.", odd + 1));
+            let which = odd + 1;
+            notes.push(format!(
+                "Trial {which} does not belong to the others (crossed, but in the line and its band): make it again."
+            ));
+        }
+        if self.fit.is_contradicted() == Some(true) {
+            notes.push(
+                "The trials contradict what was believed before them: trust neither, make more.".to_owned(),
+            );
         }
         if self.fit.is_bent() == Some(true) {
             notes.push(
@@ -343,6 +354,9 @@ impl Picture<'_> {
                 None => "No trial bend yet: what was believed before any.".to_owned(),
             });
         }
+        notes.push(
+            "Settings are rounded down to 0.1 degrees, intervals outward: stop short and top up.".to_owned(),
+        );
         notes.push(
             "An estimate for this tube on this former, near the angles of its trials; another coil may differ."
                 .to_owned(),

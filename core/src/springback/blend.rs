@@ -4,20 +4,10 @@
 
 use super::prior::Prior;
 use super::reading;
+use super::scatter::{believed, scatters, shares};
 use crate::math::{exp, ln, sqrt};
 use crate::statistics::{Line, normal_below, one_sided};
 
-/// The mixture has scatters in equal steps of the logarithm, no longer than this and at least so many. The integrand is smooth
-/// and falls off at both ends, so that little is lost: ends of intervals agree with Gauss and Legendre's rule to 1e-7 degrees.
-const LONGEST_STEP: f64 = 0.2;
-const FEWEST_STEPS: f64 = 40.0;
-/// Scatters are looked for from e^-10 to e^24 times the believed one, in such steps of the logarithm.
-const LOOK: [i32; 2] = [-50, 120];
-const LOOK_STEP: f64 = 0.2;
-/// A scatter less likely than the likeliest by this power of e has no weight: 1e-10.
-const UNLIKELY: f64 = 23.0;
-/// Halvings of a step that a likely scatter begins or ends in, which no digit of an interval hangs on.
-const HALVINGS: u32 = 30;
 /// Rounds after which an end of an interval is taken as it is (a dozen settle it), and the change that is rounding.
 const MOST_ROUNDS: u32 = 100;
 const SETTLED: f64 = 1e-13;
@@ -107,8 +97,7 @@ impl Evidence {
         let gave = moved[0] * moved[0] + moved[1] * moved[1];
         #[expect(clippy::cast_precision_loss, reason = "a count of trials")]
         let count = self.rows.len() as f64;
-        // The believed square of the scatter is worth x scatter^2 over a chi-square number of `worth` degrees of freedom.
-        let likely = -self.worth * (u + exp(-2.0 * u) / 2.0)
+        let likely = believed(self.worth, u)
             - (count * ln(variance) + ln(determinant) + residual / variance + gave) / 2.0;
         let [r0, r1, r2] = self.root;
         let matrix =
@@ -121,53 +110,16 @@ impl Evidence {
         };
         (likely, Node { weight: 0.0, line, scatter, half: 0.0 })
     }
-
-    /// The ends of the scatters that are likely enough to count, as logarithms over the believed one.
-    fn ends(&self) -> [f64; 2] {
-        let likely = |u: f64| self.at(u).0;
-        let looked: Vec<(f64, f64)> =
-            (LOOK[0]..=LOOK[1]).map(|i| f64::from(i) * LOOK_STEP).map(|u| (u, likely(u))).collect();
-        let (near, _) = looked
-            .iter()
-            .fold((0.0, f64::NEG_INFINITY), |best, one| if one.1 > best.1 { *one } else { best });
-        // The peak can be narrower than a step: it is closed in on from both sides.
-        let (mut low, mut high) = (near - LOOK_STEP, near + LOOK_STEP);
-        for _ in 0..HALVINGS {
-            let third = (high - low) / 3.0;
-            if likely(low + third) < likely(high - third) { low += third } else { high -= third }
-        }
-        let peak = (low + high) / 2.0;
-        let least = likely(peak) - UNLIKELY;
-        let within = looked.iter().filter(|(_, likely)| *likely > least).map(|(u, _)| *u).chain([peak]);
-        let (first, last) = within.fold((peak, peak), |(a, b), u| (a.min(u), b.max(u)));
-        [-LOOK_STEP, LOOK_STEP].map(|step| {
-            let inside = if step < 0.0 { first } else { last };
-            let end = halved(|part| likely(inside + step * part) <= least);
-            inside + step * end
-        })
-    }
-}
-
-/// Where in 0 to 1 something that does not hold at 0 begins to hold.
-fn halved(holds: impl Fn(f64) -> bool) -> f64 {
-    let (mut low, mut high) = (0.0, 1.0);
-    for _ in 0..HALVINGS {
-        let middle = (low + high) / 2.0;
-        if holds(middle) { high = middle } else { low = middle }
-    }
-    high
 }
 
 impl Blend {
     /// A belief and trials (set angle and springback in degrees) read to a step.
     pub(super) fn new(prior: &Prior, points: &[(f64, f64)], step: Option<f64>) -> Blend {
         let evidence = Evidence::new(prior, points, crate::statistics::rounding(step));
-        let [low, high] = evidence.ends();
-        let steps = ((high - low) / LONGEST_STEP).ceil().max(FEWEST_STEPS);
-        let across = (0_u32..).map(f64::from).take_while(|i| *i <= steps);
-        let nodes = across.map(|i: f64| evidence.at(low + (high - low) * i / steps));
-        let nodes =
-            nodes.map(|(likely, node)| (likely, Node { half: one_sided(step, node.line.scatter), ..node }));
+        let nodes = scatters(|u| evidence.at(u).0).into_iter().map(|u| {
+            let (likely, node) = evidence.at(u);
+            (likely, Node { half: one_sided(step, node.line.scatter), ..node })
+        });
         Blend { nodes: weighted(nodes.collect()), settings: points.iter().map(|(x, _)| *x).collect() }
     }
 
@@ -204,6 +156,12 @@ impl Blend {
         let a = |node: &Node| node.line.constant - constant;
         let b = |node: &Node| node.line.slope - slope;
         Line { constant, slope, matrix: [of(0, &a, &a), of(1, &b, &b), of(2, &a, &b)], scatter }
+    }
+
+    /// Share of a variance of the belief at `x`, given by its root, that the trials took away, on average.
+    pub(super) fn taken(&self, x: f64, before: f64) -> f64 {
+        let left = |node: &Node| node.line.error(x) / before;
+        self.mean(|node| 1.0 - left(node) * left(node)).clamp(0.0, 1.0)
     }
 
     /// The value below which something lies with a chance. It is looked for from one that is near, in steps that start with
@@ -307,8 +265,6 @@ impl Blend {
 
 /// Nodes with weights that add up to one.
 fn weighted(nodes: Vec<(f64, Node)>) -> Vec<Node> {
-    let most = nodes.iter().map(|(likely, _)| *likely).fold(f64::NEG_INFINITY, f64::max);
-    let weights = nodes.iter().map(|(likely, _)| exp((likely - most).max(-700.0)));
-    let sum: f64 = weights.clone().sum();
-    weights.zip(&nodes).map(|(weight, (_, node))| Node { weight: weight / sum, ..*node }).collect()
+    let weights = shares(&nodes.iter().map(|(likely, _)| *likely).collect::<Vec<f64>>());
+    weights.into_iter().zip(&nodes).map(|(weight, (_, node))| Node { weight, ..*node }).collect()
 }

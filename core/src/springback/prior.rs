@@ -1,5 +1,6 @@
 //! What is believed about springback before any trial.
 
+use super::agreement::Apart;
 use super::blend::Blend;
 use super::fit::point;
 use super::{Trial, reading, trial_text, unusable};
@@ -10,8 +11,8 @@ use crate::math::sqrt;
 use crate::problem::Value;
 use crate::units::{Angle, Ratio, angle_text, deg, to_deg};
 
-/// Chance that a trial is within what is believed, if the belief is right. Beyond it one of the two is wrong (ours).
-const BELIEVABLE: f64 = 0.999;
+/// What comes less often than this where a belief is right is not believed: one of the two is wrong (ours).
+const UNBELIEVABLE: f64 = 0.001;
 
 /// What is believed about springback before any trial: from mechanics, or from another tube of the kind.
 ///
@@ -79,16 +80,21 @@ impl Prior {
         sqrt((a + x * b) * (a + x * b) + x * across * x * across)
     }
 
-    /// Whether every trial is one that the belief expects.
-    pub(super) fn check_trials(&self, trials: &[Trial]) -> Result<(), Error> {
+    /// Whether every trial is one that the belief expects, and all of them together. How often the belief, where it is right,
+    /// makes trials that lie so far from it, or farther; None without a trial.
+    pub(super) fn check_trials(&self, trials: &[Trial]) -> Result<Option<f64>, Error> {
         // A reading is off by up to half its step.
-        let read = reading::step(trials).unwrap_or(0.0) / 2.0;
+        let step = reading::step(trials);
+        let read = step.unwrap_or(0.0) / 2.0;
         let alone = Blend::new(self, &[], None);
         let line = alone.line();
+        // The more trials are looked at, the farther one lies by chance.
+        let looks = f64::from(u32::try_from(trials.len().max(1)).unwrap_or(u32::MAX));
+        let believable = 1.0 - UNBELIEVABLE / looks;
         for trial in trials {
             let (x, y) = point(trial);
-            if alone.next_within(&line, x, (y - line.at(x)).abs() - read) > BELIEVABLE {
-                let width = alone.next_half_width(&line, x, BELIEVABLE).unwrap_or(f64::INFINITY) + read;
+            if alone.next_within(&line, x, (y - line.at(x)).abs() - read) > believable {
+                let width = alone.next_half_width(&line, x, believable).unwrap_or(f64::INFINITY) + read;
                 let text = format!(
                     "{}, where the prior expects {} within {}",
                     trial_text(trial),
@@ -101,6 +107,20 @@ impl Prior {
                 ));
             }
         }
-        Ok(())
+        let Some(apart) = Apart::new(self, trials) else { return Ok(None) };
+        let chance = apart.chance(self, step);
+        if chance >= UNBELIEVABLE {
+            return Ok(Some(chance));
+        }
+        let expected = line.at(apart.x);
+        let text = format!(
+            "trials that agree on {:.2} deg of springback at {:.1} deg, where the prior expects {expected:.2} deg +- {:.2} deg",
+            expected + apart.mean,
+            apart.x,
+            self.error(apart.x),
+        );
+        let need =
+            "trials that the prior can be right beside: leave the prior out, or state it with larger spreads";
+        Err(unusable(&text, need))
     }
 }

@@ -8,6 +8,9 @@ use crate::units::to_deg;
 /// Thirds and sixths are 20 and 10 arc minutes.
 const STEPS: [f64; 11] = [1.0, 0.5, 1.0 / 3.0, 0.25, 0.2, 1.0 / 6.0, 0.1, 0.05, 1.0 / 60.0, 0.02, 0.01];
 
+/// What nobody reads finer than, in degrees (ours). Numbers that show no step would otherwise be exact where they lie on a line.
+const FINEST_DEG: f64 = 0.001;
+
 /// Whether an angle is a multiple of a step, or one typed with two to four decimals, as 28.33 is.
 fn is_typed_multiple(angle: f64, step: f64) -> bool {
     let multiple = (angle / step).round() * step;
@@ -28,7 +31,7 @@ pub(super) fn step(trials: &[Trial]) -> Option<f64> {
 
 /// Standard deviation in degrees of what rounding to the step adds to a reading.
 pub(super) fn rounding(trials: &[Trial]) -> f64 {
-    statistics::rounding(step(trials))
+    statistics::rounding(step(trials).or(Some(FINEST_DEG)))
 }
 
 /// How far a line at `x` may be off, in degrees, where the readings at some settings may all be off by as much as `half`, each
