@@ -295,6 +295,7 @@ impl Picture<'_> {
         };
         let blended = |text: &str| if self.fit.prior().is_some() { text.to_owned() } else { String::new() };
         svg.begin("settings");
+        svg.text([LIST[3], FRAME[1] + 31.0], 2.8, "end", "settings rounded down, intervals outward");
         row(svg, ["to get", "bend to", &format!("{} %", number(100.0 * self.chance)), &blended("from")]);
         row(svg, ["degrees", "degrees", "interval", &blended("trials")]);
         let springback = self.fit.springback()?;
@@ -329,7 +330,7 @@ impl Picture<'_> {
         }
         if self.fit.is_contradicted() == Some(true) {
             notes.push(
-                "The trials contradict what was believed before them: trust neither, make more.".to_owned(),
+                "The trials contradict what was believed before them, and are weighed against it: trust neither, make more.".to_owned(),
             );
         }
         if self.fit.is_bent() == Some(true) {
@@ -348,15 +349,12 @@ impl Picture<'_> {
             notes
                 .push(format!("Angles were read to {step} {unit}: the band is what that alone leaves open."));
         }
-        if self.fit.prior().is_some() {
+        if self.fit.prior().is_some() && self.fit.is_contradicted() != Some(true) {
             notes.push(match self.span {
                 Some(_) => "Trials weighed against what was believed before them.".to_owned(),
                 None => "No trial bend yet: what was believed before any.".to_owned(),
             });
         }
-        notes.push(
-            "Settings are rounded down to 0.1 degrees, intervals outward: stop short and top up.".to_owned(),
-        );
         notes.push(
             "An estimate for this tube on this former, near the angles of its trials; another coil may differ."
                 .to_owned(),
