@@ -1319,9 +1319,12 @@ lw_status lw_properties_new(const char *name, lw_properties **properties);
 lw_status lw_properties_set_density(lw_properties *properties, double density_kg_per_m3, const char *source);
 
 /**
- * Sets the elastic modulus, with where it was read. Errors: as lw_properties_set_density.
+ * Sets the elastic modulus, with where it was read. Errors: as lw_properties_set_density; LW_OUT_OF_RANGE also where a
+ * tangent modulus that is known is not below it.
  */
-lw_status lw_properties_set_modulus(lw_properties *properties, lw_pressure modulus, const char *source);
+lw_status lw_properties_set_modulus(lw_properties *properties,
+                                    lw_pressure modulus,
+                                    const char *source);
 
 /**
  * Sets Poisson's ratio, with where it was read. Errors: as lw_properties_set_density.
@@ -1346,6 +1349,15 @@ lw_status lw_properties_set_tensile_strength(lw_properties *properties,
  * Sets the elongation at break as a share, with where it was read. Errors: as lw_properties_set_density.
  */
 lw_status lw_properties_set_elongation(lw_properties *properties, double elongation, const char *source);
+
+/**
+ * Sets the slope of stress over strain beyond the yield strength, where hardening is taken as a straight line, with where
+ * it was read. It is of use only beside a yield strength. Errors: as lw_properties_set_density; LW_OUT_OF_RANGE also where
+ * it is not below an elastic modulus that is known.
+ */
+lw_status lw_properties_set_tangent_modulus(lw_properties *properties,
+                                            lw_pressure tangent_modulus,
+                                            const char *source);
 
 /**
  * Sets the law of hardening, true stress = strength_coefficient x true strain ^ hardening_exponent, with where it was
@@ -1397,6 +1409,11 @@ lw_status lw_properties_tensile_strength(const lw_properties *properties, lw_pre
  * Elongation at break as a share. Errors: LW_NOT_KNOWN.
  */
 lw_status lw_properties_elongation(const lw_properties *properties, double *elongation);
+
+/**
+ * Slope of stress over strain beyond the yield strength. Errors: LW_NOT_KNOWN.
+ */
+lw_status lw_properties_tangent_modulus(const lw_properties *properties, lw_pressure *tangent_modulus);
 
 /**
  * Law of hardening; see lw_properties_set_hardening. Errors: LW_NOT_KNOWN.
@@ -3433,10 +3450,12 @@ lw_status lw_mechanics_power_law(lw_length od,
                                  lw_mechanics **mechanics);
 
 /**
- * A tube by its size and what is known of its metal: the power law of hardening where there is one, else no hardening
- * beyond the yield strength. Free it with lw_mechanics_free.
+ * A tube by its size and what is known of its metal. Of the laws the first is taken that is known: the power law of
+ * hardening; else a straight line of it, where there are a yield strength and a tangent modulus; else no hardening beyond
+ * the yield strength. Free it with lw_mechanics_free.
  *
- * Errors: LW_NOT_KNOWN naming what is missing, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+ * Errors: LW_NOT_KNOWN naming what is missing, the yield strength also where there is a tangent modulus, which begins
+ * there; LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
  */
 lw_status lw_mechanics_of_metal(lw_length od,
                                 lw_length wall,

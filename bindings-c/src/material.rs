@@ -15,13 +15,14 @@ use std::mem::MaybeUninit;
 pub struct lw_properties(pub(crate) Properties);
 
 /// The figures, by the names of their getters.
-const FIGURES: [&str; 8] = [
+const FIGURES: [&str; 9] = [
     "density",
     "modulus",
     "poisson",
     "yield_strength",
     "tensile_strength",
     "elongation",
+    "tangent_modulus",
     "hardening",
     "expansion",
 ];
@@ -136,7 +137,8 @@ pub unsafe extern "C" fn lw_properties_set_density(
     unsafe { set(properties, source, |own, source| own.with_density(kg_per_m3(density_kg_per_m3), source)) }
 }
 
-/// Sets the elastic modulus, with where it was read. Errors: as lw_properties_set_density.
+/// Sets the elastic modulus, with where it was read. Errors: as lw_properties_set_density; LW_OUT_OF_RANGE also where a
+/// tangent modulus that is known is not below it.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lw_properties_set_modulus(
     properties: Option<&mut lw_properties>,
@@ -186,6 +188,18 @@ pub unsafe extern "C" fn lw_properties_set_elongation(
     source: *const c_char,
 ) -> lw_status {
     unsafe { set(properties, source, |own, source| own.with_elongation(ratio(elongation), source)) }
+}
+
+/// Sets the slope of stress over strain beyond the yield strength, where hardening is taken as a straight line, with where
+/// it was read. It is of use only beside a yield strength. Errors: as lw_properties_set_density; LW_OUT_OF_RANGE also where
+/// it is not below an elastic modulus that is known.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lw_properties_set_tangent_modulus(
+    properties: Option<&mut lw_properties>,
+    tangent_modulus: lw_pressure,
+    source: *const c_char,
+) -> lw_status {
+    unsafe { set(properties, source, |own, source| own.with_tangent_modulus(tangent_modulus.into(), source)) }
 }
 
 /// Sets the law of hardening, true stress = strength_coefficient x true strain ^ hardening_exponent, with where it was
@@ -292,6 +306,15 @@ pub extern "C" fn lw_properties_elongation(
     get(properties, (elongation, "elongation"), Properties::elongation, |v| v.value)
 }
 
+/// Slope of stress over strain beyond the yield strength. Errors: LW_NOT_KNOWN.
+#[unsafe(no_mangle)]
+pub extern "C" fn lw_properties_tangent_modulus(
+    properties: Option<&lw_properties>,
+    tangent_modulus: Option<&mut MaybeUninit<lw_pressure>>,
+) -> lw_status {
+    get(properties, (tangent_modulus, "tangent_modulus"), Properties::tangent_modulus, |v| (*v).into())
+}
+
 /// Law of hardening; see lw_properties_set_hardening. Errors: LW_NOT_KNOWN.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_properties_hardening(
@@ -327,6 +350,7 @@ fn source<'a>(properties: &'a Properties, figure: &str) -> Result<&'a Source, Er
         "yield_strength" => source_of(properties.yield_strength()),
         "tensile_strength" => source_of(properties.tensile_strength()),
         "elongation" => source_of(properties.elongation()),
+        "tangent_modulus" => source_of(properties.tangent_modulus()),
         "hardening" => source_of(properties.hardening()),
         "expansion" => source_of(properties.expansion()),
         other => return Err(none_of("figure", other, &FIGURES)),

@@ -19,8 +19,11 @@ const FIGURE: &str = "a pair: the figure, and where it was read or measured";
 /// are a user's own, each as a pair of the figure and its source: `modulus=("205 GPa", "mill sheet 12")`. Strengths are
 /// pressures; `density_kg_per_m3`, `poisson`, `elongation` (a share), `hardening_exponent` and `expansion_per_k` are plain
 /// numbers. A power law needs both its coefficient and its exponent; its source is that of the coefficient.
+/// `tangent_modulus` is the slope of stress over strain beyond the yield strength, for hardening by a straight line; it is of
+/// use only beside a yield strength. `Mechanics.of_metal` says which law is taken.
 ///
-/// Raises `InputError` (FIELD_MISSING without a source or with half a power law, OUT_OF_RANGE, NOT_A_NUMBER),
+/// Raises `InputError` (FIELD_MISSING without a source or with half a power law, OUT_OF_RANGE, also for a tangent modulus
+/// that is not below the modulus, NOT_A_NUMBER),
 /// `QuantityError` for a bare strength and for what is no pair.
 ///
 /// >>> import linewright as lw
@@ -29,6 +32,9 @@ const FIGURE: &str = "a pair: the figure, and where it was read or measured";
 /// 205000 MPa by mill sheet 12, seen second-hand
 /// >>> own.yield_strength is None
 /// True
+/// >>> sloped = lw.Properties("our coil", yield_strength=("240 MPa", "pull 3"), tangent_modulus=("2 GPa", "pull 3"))
+/// >>> print(sloped.tangent_modulus.value, "by", sloped.tangent_modulus.source)
+/// 2000 MPa by pull 3, seen second-hand
 #[pyclass(frozen, eq, module = "linewright")]
 #[derive(Clone, PartialEq)]
 pub(crate) struct Properties(pub(crate) material::Properties);
@@ -56,6 +62,7 @@ impl Record for Properties {
             .given("yield_strength", strength(properties.yield_strength()))?
             .given("tensile_strength", strength(properties.tensile_strength()))?
             .given("elongation", properties.elongation().map(|f| number(f.value.value, &f.source)))?
+            .given("tangent_modulus", strength(properties.tangent_modulus()))?
             .given(
                 "strength_coefficient",
                 law.map(|f| (Pressure(f.value.strength_coefficient), f.source.text.clone())),
@@ -135,7 +142,8 @@ impl Properties {
     #[new]
     #[pyo3(signature = (
         name, *, density_kg_per_m3=None, modulus=None, poisson=None, yield_strength=None, tensile_strength=None,
-        elongation=None, strength_coefficient=None, hardening_exponent=None, expansion_per_k=None
+        elongation=None, tangent_modulus=None, strength_coefficient=None, hardening_exponent=None,
+        expansion_per_k=None
     ))]
     #[expect(clippy::too_many_arguments, reason = "one for each figure of a metal, all by name")]
     fn new(
@@ -146,6 +154,7 @@ impl Properties {
         yield_strength: Given<'_, '_>,
         tensile_strength: Given<'_, '_>,
         elongation: Given<'_, '_>,
+        tangent_modulus: Given<'_, '_>,
         strength_coefficient: Given<'_, '_>,
         hardening_exponent: Given<'_, '_>,
         expansion_per_k: Given<'_, '_>,
@@ -156,6 +165,7 @@ impl Properties {
         let yields = pressure(yield_strength, "yield_strength")?;
         let tensile = pressure(tensile_strength, "tensile_strength")?;
         let elongation = number(elongation, "elongation")?;
+        let tangent = pressure(tangent_modulus, "tangent_modulus")?;
         let coefficient = pressure(strength_coefficient, "strength_coefficient")?;
         let exponent =
             hardening_exponent.map(|given| quantity::number(given, "hardening_exponent")).transpose()?;
@@ -179,6 +189,9 @@ impl Properties {
             }
             if let Some((value, source)) = elongation {
                 own = own.with_elongation(ratio(value), &source)?;
+            }
+            if let Some((value, source)) = tangent {
+                own = own.with_tangent_modulus(value, &source)?;
             }
             if let Some((value, source)) = expansion {
                 own = own.with_expansion(per_kelvin(value), &source)?;
@@ -239,6 +252,12 @@ impl Properties {
     #[getter]
     fn elongation<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
         figure(py, self.0.elongation(), |value| value.value.into_bound_py_any(py))
+    }
+
+    /// Slope of stress over strain beyond the yield strength, with its source.
+    #[getter]
+    fn tangent_modulus<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
+        figure(py, self.0.tangent_modulus(), |value| Pressure(*value).into_bound_py_any(py))
     }
 
     /// Law of hardening, true stress = strength_coefficient x true strain ^ exponent, with its source.

@@ -27,7 +27,30 @@ static double number(const char *key) {
     return strtod(value(key), NULL);
 }
 
-/* The tube of known metal: a material in a condition, or one hardening law in parts. */
+/* What a case gives of a metal of one's own, set in the metal. */
+static lw_status own_metal(lw_properties *metal) {
+    const char *source = value("source");
+    lw_pressure figure;
+    if (has("modulus")) {
+        TRY(lw_pressure_read(value("modulus"), &figure));
+        TRY(lw_properties_set_modulus(metal, figure, source));
+    }
+    if (has("yield_strength")) {
+        TRY(lw_pressure_read(value("yield_strength"), &figure));
+        TRY(lw_properties_set_yield_strength(metal, figure, source));
+    }
+    if (has("tangent_modulus")) {
+        TRY(lw_pressure_read(value("tangent_modulus"), &figure));
+        TRY(lw_properties_set_tangent_modulus(metal, figure, source));
+    }
+    if (has("hardening_exponent")) {
+        TRY(lw_pressure_read(value("strength_coefficient"), &figure));
+        TRY(lw_properties_set_hardening(metal, figure, number("hardening_exponent"), source));
+    }
+    return LW_OK;
+}
+
+/* The tube of known metal: a material in a condition, figures of one's own, or one hardening law in parts. */
 static lw_status metal_tube(lw_mechanics **tube) {
     lw_length od, wall;
     lw_pressure modulus, strength, tangent;
@@ -39,6 +62,17 @@ static lw_status metal_tube(lw_mechanics **tube) {
         lw_status status;
         TRY(lw_material_properties(value("material"), condition, &metal));
         status = lw_mechanics_of_metal(od, wall, metal, tube);
+        lw_properties_free(metal);
+        return status;
+    }
+    if (has("source")) {
+        lw_properties *metal = NULL;
+        lw_status status;
+        TRY(lw_properties_new("own", &metal));
+        status = own_metal(metal);
+        if (status == LW_OK) {
+            status = lw_mechanics_of_metal(od, wall, metal, tube);
+        }
         lw_properties_free(metal);
         return status;
     }

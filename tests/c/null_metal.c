@@ -95,6 +95,8 @@ static void of_metals(void) {
     REFUSES("source", lw_properties_set_modulus(metal, lw_mpa(205000.0), NULL));
     REFUSES("properties", lw_properties_set_poisson(NULL, 0.3, "sheet 1"));
     REFUSES("source", lw_properties_set_poisson(metal, 0.3, NULL));
+    REFUSES("properties", lw_properties_set_tangent_modulus(NULL, lw_mpa(2000.0), "sheet 1"));
+    REFUSES("source", lw_properties_set_tangent_modulus(metal, lw_mpa(2000.0), NULL));
     REFUSES("properties", lw_properties_set_tensile_strength(NULL, lw_mpa(400.0), "sheet 1"));
     REFUSES("source", lw_properties_set_tensile_strength(metal, lw_mpa(400.0), NULL));
     REFUSES("properties", lw_properties_set_yield_strength(NULL, lw_mpa(240.0), "sheet 1"));
@@ -103,6 +105,8 @@ static void of_metals(void) {
     REFUSES("figure", lw_properties_source(metal, NULL, text, sizeof text, &count));
     REFUSES("buf", lw_properties_source(metal, "modulus", NULL, sizeof text, &count));
     REFUSES("need", lw_properties_source(metal, "modulus", text, sizeof text, NULL));
+    REFUSES("properties", lw_properties_tangent_modulus(NULL, &stress));
+    REFUSES("tangent_modulus", lw_properties_tangent_modulus(metal, NULL));
     REFUSES("properties", lw_properties_tensile_strength(NULL, &stress));
     REFUSES("tensile_strength", lw_properties_tensile_strength(metal, NULL));
     REFUSES("properties", lw_properties_yield_strength(NULL, &stress));

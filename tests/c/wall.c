@@ -1,4 +1,4 @@
-/* Pressures, metals, and the wall of a bend, asked from C. */
+/* Pressures, metals and their laws, and the wall of a bend, asked from C. */
 #include "check.h"
 
 #include <math.h>
@@ -128,6 +128,71 @@ static void sections(const lw_tube *tube) {
     lw_section_free(section);
 }
 
+/* Two tubes answer the very same of a bend; frees them. */
+static void alike(lw_mechanics *own, lw_mechanics *bare, double radius_mm) {
+    lw_mechanics *tubes[2];
+    double moment_nmm[2] = {0.0, -1.0}, share[2] = {0.0, -1.0};
+    lw_length formed[2] = {{0.0}, {-1.0}};
+    lw_angle setting[2] = {{0.0}, {-1.0}};
+    int i;
+    tubes[0] = own, tubes[1] = bare;
+    for (i = 0; i < 2; i++) {
+        lw_held_bend *bend = NULL;
+        lw_springback *springback = NULL;
+        OK(lw_mechanics_bend(tubes[i], lw_mm(radius_mm), &bend));
+        OK(lw_held_bend_moment_nmm(bend, &moment_nmm[i]));
+        OK(lw_held_bend_share(bend, &share[i]));
+        OK(lw_held_bend_formed_radius(bend, &formed[i]));
+        OK(lw_held_bend_springback(bend, lw_mm(60.0), &springback));
+        OK(lw_springback_setting(springback, lw_deg(45.0), &setting[i]));
+        lw_springback_free(springback);
+        lw_held_bend_free(bend);
+        lw_mechanics_free(tubes[i]);
+    }
+    CHECK(moment_nmm[0] == moment_nmm[1] && share[0] == share[1]);
+    CHECK(formed[0].mm == formed[1].mm && setting[0].deg == setting[1].deg);
+}
+
+/* A metal of one's own, to be bent: no law, a straight line from the yield strength on, a power law before that. */
+static void laws(void) {
+    const lw_length od = lw_in(3.0 / 16.0), wall = lw_in(0.028);
+    const lw_pressure modulus = lw_mpa(207000.0);
+    lw_mechanics *own = NULL, *bare = NULL;
+    lw_properties *metal = NULL;
+    lw_pressure slope = {-1.0};
+    char text[256] = "";
+    size_t need = 0;
+    OK(lw_properties_new("our coil", &metal));
+    EXPECT(LW_NOT_KNOWN, lw_properties_tangent_modulus(metal, &slope));
+    EXPECT(LW_NOT_KNOWN, lw_properties_source(metal, "tangent_modulus", text, sizeof text, &need));
+    EXPECT(LW_FIELD_MISSING, lw_properties_set_tangent_modulus(metal, lw_mpa(2070.0), ""));
+    EXPECT(LW_NOT_A_NUMBER, lw_properties_set_tangent_modulus(metal, lw_unknown_pressure(), "pull 3"));
+    CHECK(slope.mpa == -1.0);
+    OK(lw_properties_set_tangent_modulus(metal, lw_mpa(2070.0), "pull 3"));
+    EXPECT(LW_OUT_OF_RANGE, lw_properties_set_modulus(metal, lw_mpa(2070.0), "report"));
+    SAYS("modulus", "2070 MPa", "more than the tangent modulus");
+    OK(lw_properties_set_modulus(metal, modulus, "report"));
+    EXPECT(LW_OUT_OF_RANGE, lw_properties_set_tangent_modulus(metal, modulus, "pull 3"));
+    SAYS("tangent_modulus", "207000 MPa", "less than the elastic modulus");
+    OK(lw_properties_tangent_modulus(metal, &slope));
+    CHECK(slope.mpa == 2070.0);
+    OK(lw_properties_source(metal, "tangent_modulus", text, sizeof text, &need));
+    CHECK(strcmp(text, "pull 3, seen second-hand") == 0);
+    EXPECT(LW_NOT_KNOWN, lw_mechanics_of_metal(od, wall, metal, &own));
+    OK(lw_last_error_text(text, sizeof text, &need));
+    CHECK(strstr(text, "field yield_strength") && strstr(text, "where the tangent modulus begins, for our coil"));
+    CHECK(own == NULL);
+    OK(lw_properties_set_yield_strength(metal, lw_mpa(250.0), "report"));
+    OK(lw_mechanics_of_metal(od, wall, metal, &own));
+    OK(lw_mechanics_bilinear(od, wall, modulus, lw_mpa(250.0), lw_mpa(2070.0), &bare));
+    alike(own, bare, 14.2875);
+    OK(lw_properties_set_hardening(metal, lw_mpa(600.0), 0.21, "report"));
+    OK(lw_mechanics_of_metal(od, wall, metal, &own));
+    OK(lw_mechanics_power_law(od, wall, modulus, lw_mpa(600.0), 0.21, &bare));
+    alike(own, bare, 14.2875);
+    lw_properties_free(metal);
+}
+
 int main(void) {
     lw_tube *tube = NULL;
     pressures();
@@ -135,6 +200,7 @@ int main(void) {
     walls(tube);
     wrinkles(tube);
     sections(tube);
+    laws();
     lw_tube_free(tube);
     return verdict("wall");
 }

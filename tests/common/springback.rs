@@ -6,6 +6,7 @@ use super::springback_input::{
     Advice, Belief, Groove, Held, MechanicsPrior, Metal, Piece, Pieces, Range, Record, Trials,
 };
 use linewright::bench::{PieceFit, TestPiece};
+use linewright::material::{PowerLaw, Properties};
 use linewright::springback::{
     Calibration, Date, Hardening, MaterialScatter, Mechanics, Prior, Trial, TrialFit,
 };
@@ -244,6 +245,7 @@ fn metal_lines(tube: &Metal, put: &mut impl FnMut(&str, &str)) {
         ("yield_strength", &tube.yield_strength),
         ("tangent_modulus", &tube.tangent_modulus),
         ("strength_coefficient", &tube.strength_coefficient),
+        ("source", &tube.source),
         ("material", &tube.material),
         ("condition", &tube.condition),
     ] {
@@ -264,6 +266,25 @@ fn mms(list: Option<[Length; 2]>) -> Value {
     numbers(list.map(|list| list.map(to_mm)))
 }
 
+/// A metal of one's own by what a case gives of it.
+fn own_metal(given: &Metal, source: &str) -> Result<Properties, Error> {
+    let mut metal = Properties::named("own");
+    if let Some(text) = &given.modulus {
+        metal = metal.with_modulus(read_pressure(text)?, source)?;
+    }
+    if let Some(text) = &given.yield_strength {
+        metal = metal.with_yield_strength(read_pressure(text)?, source)?;
+    }
+    if let Some(text) = &given.tangent_modulus {
+        metal = metal.with_tangent_modulus(read_pressure(text)?, source)?;
+    }
+    if let (Some(text), Some(exponent)) = (&given.strength_coefficient, given.hardening_exponent) {
+        let law = PowerLaw { strength_coefficient: read_pressure(text)?, exponent: ratio(exponent) };
+        metal = metal.with_hardening(law, source)?;
+    }
+    Ok(metal)
+}
+
 fn tube(given: &Metal) -> Result<Mechanics, Error> {
     let (od, wall) = (read_length(&given.od)?, read_length(&given.wall)?);
     if let Some(material) = &given.material {
@@ -275,6 +296,9 @@ fn tube(given: &Metal) -> Result<Mechanics, Error> {
             None => material.properties(),
         };
         return Mechanics::of_metal(od, wall, &metal);
+    }
+    if let Some(source) = &given.source {
+        return Mechanics::of_metal(od, wall, &own_metal(given, source)?);
     }
     let text = |given: &Option<String>| read_pressure(given.as_deref().unwrap_or_default());
     let modulus = text(&given.modulus)?;

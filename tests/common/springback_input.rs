@@ -2,7 +2,8 @@
 
 use serde::Deserialize;
 
-/// A tube with its metal: one hardening law in parts, or a material in a condition.
+/// A tube with its metal: one hardening law in parts, the figures of a metal of one's own with where they were read, or a
+/// material in a condition.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Metal {
@@ -13,6 +14,7 @@ pub struct Metal {
     pub tangent_modulus: Option<String>,
     pub strength_coefficient: Option<String>,
     pub hardening_exponent: Option<f64>,
+    pub source: Option<String>,
     pub material: Option<String>,
     pub condition: Option<String>,
 }

@@ -47,10 +47,14 @@ def yes(flag: bool) -> list[str]:
     return [str(flag).lower()]
 
 
-def metal_tube(od: str, material: str | None = None, condition: str | None = None, **figures: Any) -> lw.Mechanics:
-    if material is None:
-        return lw.Mechanics(od, **figures)
-    return lw.Mechanics.of_metal(od, metal=lw.material_properties(material, condition=condition), **figures)
+def metal_tube(od: str, wall: str, material: str | None = None, condition: str | None = None, **figures: Any) -> lw.Mechanics:
+    if material is not None:
+        return lw.Mechanics.of_metal(od, wall=wall, metal=lw.material_properties(material, condition=condition))
+    if "source" not in figures:
+        return lw.Mechanics(od, wall=wall, **figures)
+    source = figures.pop("source")
+    own = {key: figure if key == "hardening_exponent" else (figure, source) for key, figure in figures.items()}
+    return lw.Mechanics.of_metal(od, wall=wall, metal=lw.Properties("own", **own))
 
 
 def run_held_bend(tube: dict[str, Any], radius: str, wanted: str | None = None, **arm: str) -> Answer:

@@ -146,6 +146,13 @@ def mechanics():
     expect = {"moment_nmm": m, "share_1": share, "formed_mm": mpf("14.2875") / (1 - share)}
     accept = {"tube": known, "radius": "14.2875 mm"}
     yield case("held_bend", accept, expect, f"207 GPa, 600 MPa, 0.21, the textbook's figures; {QUADRATURE}", near=1e-10)
+    # Figures of one's own: a power law before a straight line, and that before no hardening.
+    own = {"source": "pull 3"}
+    yield held({**hard, **own}, "14.2875 mm", "45 deg", "60 mm", origin=f"a yield strength and a tangent modulus; {QUADRATURE}")
+    yield held({**hard, **own}, "1700 mm", origin=f"core between bore and surface; {QUADRATURE}")
+    yield held({**mild, **own}, "14.2875 mm", "90 deg", origin=f"a yield strength alone; {QUADRATURE}")
+    yield held({**hard, **strong, **own}, "14.2875 mm", "90 deg", origin=f"the power law of all three; {QUADRATURE}")
+    yield setting_range({**hard, **own}, "14.2875 mm", "60 deg", 0.1, 0.03, "50 mm")
     yield setting_range(mild, "14.2875 mm", "90 deg", 0.2, 0.05)
     yield setting_range(hard, "14.2875 mm", "60 deg", 0.1, 0.03, "50 mm")
     yield setting_range(strong, "30 mm", "90 deg", 0.15, 0.0)
@@ -167,6 +174,13 @@ def mechanics():
     yield wrong("OUT_OF_RANGE", "rule: no hand tool has an arm of 3 m", arm="3 m", wanted="90 deg")
     yield wrong("OUT_OF_RANGE", "M d / 2 E I passes 30 degrees", arm="1.9 m", wanted="90 deg")
     yield refused("held_bend", {**bend, "tube": power("600 MPa", 0.95)}, "OUT_OF_RANGE", "rule: metals harden by 0 to 0.9")
+    sloped = {**STEEL, "modulus": "207 GPa", "tangent_modulus": "2.07 GPa", **own}
+    for tube, code, origin in (
+        (sloped, "NOT_KNOWN", "rule: a tangent modulus begins at a yield strength"),
+        ({**sloped, "yield_strength": "250 MPa", "tangent_modulus": "207 GPa"}, "OUT_OF_RANGE", "rule: as of bare numbers"),
+        ({**hard, "source": " "}, "FIELD_MISSING", "rule: every figure has its source"),
+    ):
+        yield refused("held_bend", {**bend, "tube": tube}, code, origin)
     unseen = {**STEEL, "material": "stainless 316"}
     yield refused("held_bend", {**bend, "tube": unseen}, "NOT_KNOWN", "rule: without a condition there is no strength")
     for names in ({"material": "steel"}, {"material": "copper-nickel", "condition": "soft"}):

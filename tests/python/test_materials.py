@@ -17,7 +17,7 @@ def test_figures_have_their_sources():
         for condition in [None, *lw.material_conditions(material)]:
             metal = lw.material_properties(material, condition=condition)
             figures = [metal.density_kg_per_m3, metal.modulus, metal.poisson, metal.yield_strength, metal.hardening]
-            figures += [metal.tensile_strength, metal.elongation, metal.expansion_per_k]
+            figures += [metal.tensile_strength, metal.elongation, metal.tangent_modulus, metal.expansion_per_k]
             known = [figure for figure in figures if figure is not None]
             assert known and all(figure.source and figure.checked in ways for figure in known)
             assert condition is not None or metal.yield_strength is None
@@ -28,7 +28,7 @@ def test_what_nobody_gave_is_missing():
     assert own.name == "our coil" and own.modulus.value == lw.mpa(205_000)
     assert own.modulus.source == "mill sheet 12, seen second-hand"
     missing = ("density_kg_per_m3", "poisson", "yield_strength", "tensile_strength", "elongation", "hardening", "expansion_per_k")
-    assert all(getattr(own, figure) is None for figure in missing)
+    assert all(getattr(own, figure) is None for figure in (*missing, "tangent_modulus"))
 
 
 @pytest.mark.parametrize(
@@ -40,6 +40,11 @@ def test_what_nobody_gave_is_missing():
         ({"modulus": ("205 mm", "s")}, "WRONG_KIND", "field modulus"),
         ({"modulus": "205 GPa"}, "WRONG_KIND", "field modulus"),
         ({"modulus": ("205 GPa", 3)}, "WRONG_KIND", "field modulus"),
+        ({"tangent_modulus": ("2 GPa", " ")}, "FIELD_MISSING", "field tangent_modulus_source"),
+        ({"tangent_modulus": (2000, "s")}, "UNIT_MISSING", "field tangent_modulus"),
+        ({"tangent_modulus": "2 GPa"}, "WRONG_KIND", "field tangent_modulus"),
+        ({"tangent_modulus": ("-1 MPa", "s")}, "OUT_OF_RANGE", "field tangent_modulus"),
+        ({"tangent_modulus": ("205 GPa", "s"), "modulus": ("205 GPa", "s")}, "OUT_OF_RANGE", "field tangent_modulus"),
         ({"poisson": ("0.3", "s")}, "WRONG_KIND", "field poisson"),
         ({"poisson": (0.6, "s")}, "OUT_OF_RANGE", "field poisson"),
         ({"poisson": (float("nan"), "s")}, "NOT_A_NUMBER", "field poisson"),

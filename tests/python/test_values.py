@@ -52,6 +52,7 @@ def values(line: lw.Line, bench: lw.Bench, plan: lw.Plan, fields: dict[str, str]
         lw.material_properties("low-carbon steel", condition="annealed").hardening.value,
         lw.material_properties("copper-nickel").modulus,
         lw.Properties("own", modulus=("205 GPa", "s"), strength_coefficient=("600 MPa", "t"), hardening_exponent=0.2),
+        lw.Properties("own", yield_strength=("240 MPa", "s"), tangent_modulus=("2 GPa", "t")),
         *[*flare_values(), *springback_values(), *wall_values(), *pressure_values(), *hydraulics_values()],
     ]
 

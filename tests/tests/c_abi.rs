@@ -122,7 +122,7 @@ fn null_is_refused_by_name() -> Outcome {
     all_checks_hold("null", 500)?;
     all_checks_hold("null_bend", 500)?;
     all_checks_hold("null_flare", 180)?;
-    all_checks_hold("null_metal", 320)?;
+    all_checks_hold("null_metal", 330)?;
     all_checks_hold("null_more", 350)?;
     all_checks_hold("null_thread", 430)
 }
@@ -150,7 +150,7 @@ fn flares_ports_and_hose_ends_are_answered() -> Outcome {
 
 #[test]
 fn pressures_and_walls_are_answered() -> Outcome {
-    all_checks_hold("wall", 60)
+    all_checks_hold("wall", 145)
 }
 
 #[test]

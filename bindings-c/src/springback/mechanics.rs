@@ -88,10 +88,12 @@ pub extern "C" fn lw_mechanics_power_law(
     call(|| new([od, wall], modulus, law, mechanics))
 }
 
-/// A tube by its size and what is known of its metal: the power law of hardening where there is one, else no hardening
-/// beyond the yield strength. Free it with lw_mechanics_free.
+/// A tube by its size and what is known of its metal. Of the laws the first is taken that is known: the power law of
+/// hardening; else a straight line of it, where there are a yield strength and a tangent modulus; else no hardening beyond
+/// the yield strength. Free it with lw_mechanics_free.
 ///
-/// Errors: LW_NOT_KNOWN naming what is missing, LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
+/// Errors: LW_NOT_KNOWN naming what is missing, the yield strength also where there is a tangent modulus, which begins
+/// there; LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
 #[unsafe(no_mangle)]
 pub extern "C" fn lw_mechanics_of_metal(
     od: lw_length,

@@ -957,6 +957,7 @@ class Properties(_Value):
         yield_strength: _Given | None = None,
         tensile_strength: _Given | None = None,
         elongation: tuple[_Number, str] | None = None,
+        tangent_modulus: _Given | None = None,
         strength_coefficient: _Given | None = None,
         hardening_exponent: _Number | None = None,
         expansion_per_k: tuple[_Number, str] | None = None,
@@ -975,6 +976,8 @@ class Properties(_Value):
     def tensile_strength(self) -> Figure | None: ...
     @property
     def elongation(self) -> Figure | None: ...
+    @property
+    def tangent_modulus(self) -> Figure | None: ...
     @property
     def hardening(self) -> Figure | None: ...
     @property

@@ -137,15 +137,21 @@ impl Mechanics {
         })
     }
 
-    /// A tube by its size and what is known of its metal: the power law of hardening where there is one, else no hardening
-    /// beyond the yield strength.
+    /// A tube by its size and what is known of its metal. Of the laws the first is taken that is known: the power law of
+    /// hardening; else a straight line of it, where there are a yield strength and a tangent modulus; else no hardening beyond
+    /// the yield strength.
     ///
-    /// Raises `InputError` (NOT_KNOWN naming what is missing, OUT_OF_RANGE), `QuantityError`.
+    /// Raises `InputError` (NOT_KNOWN naming what is missing, the yield strength also where there is a tangent modulus,
+    /// which begins there; OUT_OF_RANGE), `QuantityError`.
     ///
     /// >>> import linewright as lw
     /// >>> metal = lw.material_properties("low-carbon steel", condition="annealed")
     /// >>> print(lw.Mechanics.of_metal("3/16 in", wall="0.028 in", metal=metal).bend("14.2875 mm").formed_radius)
     /// 14.52 mm
+    /// >>> own = lw.Properties("our coil", modulus=("207 GPa", "pull 3"), yield_strength=("250 MPa", "pull 3"),
+    /// ...                     tangent_modulus=("2.07 GPa", "pull 3"))
+    /// >>> print(lw.Mechanics.of_metal("3/16 in", wall="0.028 in", metal=own).bend("14.2875 mm").formed_radius)
+    /// 14.59 mm
     #[classmethod]
     #[pyo3(signature = (od, /, *, wall, metal))]
     fn of_metal(

@@ -38,6 +38,7 @@ pub struct Properties {
     pub(super) yield_strength: Option<Sourced<Pressure>>,
     pub(super) tensile_strength: Option<Sourced<Pressure>>,
     pub(super) elongation: Option<Sourced<Ratio>>,
+    pub(super) tangent_modulus: Option<Sourced<Pressure>>,
     pub(super) hardening: Option<Sourced<PowerLaw>>,
     pub(super) expansion: Option<Sourced<TemperatureCoefficient>>,
 }
@@ -71,9 +72,14 @@ impl Properties {
     /// With an elastic modulus.
     ///
     /// # Errors
-    /// As [`Properties::with_density`].
+    /// As [`Properties::with_density`]; `OUT_OF_RANGE` also where a tangent modulus that is known is not below it.
     pub fn with_modulus(mut self, value: Pressure, source: &str) -> Result<Properties, Error> {
-        self.modulus = own("modulus", bounds::MODULUS.pressure(value)?, source)?;
+        bounds::MODULUS.pressure(value)?;
+        if self.tangent_modulus.as_ref().is_some_and(|tangent| tangent.value >= value) {
+            let need = Value::text("more than the tangent modulus");
+            return Err(Error::field(Code::OutOfRange, "modulus", Value::Pressure(value), need));
+        }
+        self.modulus = own("modulus", value, source)?;
         Ok(self)
     }
 
@@ -110,6 +116,33 @@ impl Properties {
     /// As [`Properties::with_density`].
     pub fn with_elongation(mut self, value: Ratio, source: &str) -> Result<Properties, Error> {
         self.elongation = own("elongation", bounds::ELONGATION.ratio(value)?, source)?;
+        Ok(self)
+    }
+
+    /// With the slope of stress over strain beyond the yield strength, where hardening is taken as a straight line. It is
+    /// of use only beside a yield strength.
+    ///
+    /// # Errors
+    /// As [`Properties::with_density`]; `OUT_OF_RANGE` also where it is not below an elastic modulus that is known.
+    ///
+    /// ```
+    /// use linewright::material::Properties;
+    /// use linewright::units::mpa;
+    /// let own = Properties::named("our coil")
+    ///     .with_modulus(mpa(205_000.0), "test report 17")?
+    ///     .with_yield_strength(mpa(240.0), "test report 17")?
+    ///     .with_tangent_modulus(mpa(2_000.0), "slope of the pull of 3 May")?;
+    /// assert_eq!(own.tangent_modulus().unwrap().source.text, "slope of the pull of 3 May");
+    /// assert!(own.with_tangent_modulus(mpa(205_000.0), "a slip").is_err());
+    /// # Ok::<(), linewright::Error>(())
+    /// ```
+    pub fn with_tangent_modulus(mut self, value: Pressure, source: &str) -> Result<Properties, Error> {
+        bounds::TANGENT_MODULUS.pressure(value)?;
+        if self.modulus.as_ref().is_some_and(|modulus| value >= modulus.value) {
+            let need = Value::text("less than the elastic modulus");
+            return Err(Error::field(Code::OutOfRange, "tangent_modulus", Value::Pressure(value), need));
+        }
+        self.tangent_modulus = own("tangent_modulus", value, source)?;
         Ok(self)
     }
 
@@ -177,6 +210,12 @@ impl Properties {
     #[must_use]
     pub fn elongation(&self) -> Option<&Sourced<Ratio>> {
         self.elongation.as_ref()
+    }
+
+    /// Slope of stress over strain beyond the yield strength.
+    #[must_use]
+    pub fn tangent_modulus(&self) -> Option<&Sourced<Pressure>> {
+        self.tangent_modulus.as_ref()
     }
 
     /// Power law of hardening.

@@ -57,5 +57,31 @@ fn figures_of_ones_own_are_checked_and_sourced() {
         .and_then(|p| p.with_hardening(PowerLaw { exponent: ratio(0.2), ..law }, "pull"))
         .unwrap();
     assert_eq!(full.tensile_strength().unwrap().source.text, "pull");
+    assert!(full.tangent_modulus().is_none());
     assert!(full.modulus().is_none());
+}
+
+#[test]
+fn a_tangent_modulus_is_below_the_modulus() {
+    let own = Properties::named("own");
+    let refused = |result: Result<Properties, Error>| {
+        let error = result.unwrap_err();
+        (error.code(), error.problem().part.to_string())
+    };
+    let out = |field: &str| (Code::OutOfRange, format!("field {field}"));
+    let slope = own.clone().with_tangent_modulus(mpa(2_000.0), "slope").unwrap();
+    assert_eq!(slope.tangent_modulus().map(|figure| to_mpa(figure.value)), Some(2_000.0));
+    // In whichever order they come, with nothing kept of what was refused.
+    assert_eq!(refused(slope.clone().with_modulus(mpa(2_000.0), "report")), out("modulus"));
+    assert_eq!(refused(slope.clone().with_modulus(mpa(1_999.0), "report")), out("modulus"));
+    assert!(slope.clone().with_modulus(mpa(2_000.5), "report").is_ok());
+    let stiff = own.with_modulus(mpa(2_000.0), "report").unwrap();
+    assert_eq!(refused(stiff.clone().with_tangent_modulus(mpa(2_000.0), "slope")), out("tangent_modulus"));
+    assert!(stiff.clone().with_tangent_modulus(mpa(1_999.5), "slope").is_ok());
+    assert!(stiff.clone().with_tangent_modulus(mpa(0.0), "a flat curve").is_ok());
+    assert_eq!(refused(stiff.clone().with_tangent_modulus(mpa(-1.0), "slope")), out("tangent_modulus"));
+    let wrong = refused(stiff.clone().with_tangent_modulus(mpa(f64::NAN), "slope"));
+    assert_eq!(wrong, (Code::NotANumber, "field tangent_modulus".to_owned()));
+    let unsourced = refused(stiff.with_tangent_modulus(mpa(1_000.0), " "));
+    assert_eq!(unsourced, (Code::FieldMissing, "field tangent_modulus_source".to_owned()));
 }
