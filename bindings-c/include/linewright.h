@@ -3276,7 +3276,7 @@ lw_status lw_trial_fit_reading(const lw_trial_fit *fit,
 
 /**
  * Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, its step
- * divided by the root of 12.
+ * (0.001 degrees where none shows) divided by the root of 12; with one, that of the mean precision of all that it may be.
  *
  * Errors: LW_NOT_KNOWN for two trials without a prior, which lie on any line.
  */
@@ -3334,11 +3334,15 @@ lw_status lw_trial_fit_next_bend(const lw_trial_fit *fit,
                                  lw_angle *half_width);
 
 /**
- * Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials.
+ * Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials. It is
+ * the share of the belief's variance there that the trials took away: for one trial there, how much of the way to it the line
+ * went.
  *
  * Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
  */
-lw_status lw_trial_fit_weight_of_trials(const lw_trial_fit *fit, lw_angle setting, double *weight);
+lw_status lw_trial_fit_weight_of_trials(const lw_trial_fit *fit,
+                                        lw_angle setting,
+                                        double *weight);
 
 /**
  * The trial that does not belong to the others: `number` counts from 1, and is 0 where none stands out, where there are

@@ -19,12 +19,12 @@ def points():
 class Blend:
     """Nodes of the mixture: weights that add up to one, scatter of a bend and of a reading, means and covariances."""
 
-    def __init__(self, sets, gots, prior, step, one_sided):
+    def __init__(self, sets, gots, prior, step, rounding, one_sided):
         a0, sa, b0, sb, scatter, worth, correlation = prior
         u, weight = points()
         self.sets = list(sets)
         self.scatter = scatter * np.exp(u)
-        self.square = self.scatter**2 + step**2 / 12
+        self.square = self.scatter**2 + rounding**2
         self.half = np.array([one_sided(step, s**0.5) for s in self.square])
         center = np.array([a0, b0])
         before = np.array([[sa**2, correlation * sa * sb], [correlation * sa * sb, sb**2]])
@@ -134,7 +134,7 @@ class Blend:
         return optimize.brentq(outside, 0, 1e9, xtol=1e-13, rtol=1e-14, maxiter=300)
 
 
-def agreement(sets, gots, prior, step, one_sided):
+def agreement(sets, gots, prior, step, rounding, one_sided):
     """How often a belief, where it is right, makes trials whose own mean and slope lie so far from it: the tail of chi-square,
     averaged over the scatters that belief and residuals leave."""
     a0, sa, b0, sb, scatter, worth, correlation = prior
@@ -144,7 +144,7 @@ def agreement(sets, gots, prior, step, one_sided):
     own, *_ = np.linalg.lstsq(design, off, rcond=None)
     residual = float(np.sum((off - design @ own) ** 2))
     u, weight = points()
-    square = (scatter * np.exp(u)) ** 2 + step**2 / 12
+    square = (scatter * np.exp(u)) ** 2 + rounding**2
     chi = worth * np.exp(-2 * u)
     likely = stats.chi2.logpdf(chi, worth) + np.log(chi) - (len(x) - len(own)) / 2 * np.log(square) - residual / square / 2
     weight = np.exp(likely - likely.max()) * weight
@@ -153,9 +153,15 @@ def agreement(sets, gots, prior, step, one_sided):
     tails = []
     for variance in square:
         precision = np.linalg.inv(belief + variance * inverse)
-        # All readings may be off by as much to one side: the shift that brings them nearest.
+        # Mean and slope may be off by what moves every reading to its worst side: what brings them nearest.
         half = one_sided(step, variance**0.5)
-        shift = np.clip(precision[0] @ own / precision[0, 0], -half, half)
-        left = own - shift * np.eye(len(own))[0]
-        tails.append(stats.chi2.sf(left @ precision @ left, len(own)))
+        away = x - x.mean()
+        far = np.array([half, half * abs(away).sum() / (away @ away)]) if len(own) == 2 else np.array([half])
+        # In terms of the mean: a line's value there, and its slope.
+        to = np.array([[1.0, x.mean()], [0.0, 1.0]]) if len(own) == 2 else np.eye(1)
+        form = np.linalg.inv(to).T @ precision @ np.linalg.inv(to)
+        root = np.linalg.cholesky(form).T
+        found = optimize.lsq_linear(root, root @ to @ own, (-far - 1e-300, far + 1e-300)) if half else None
+        left = root @ to @ own - (root @ found.x if half else 0)
+        tails.append(stats.chi2.sf(left @ left, len(own)))
     return float(weight @ np.array(tails) / weight.sum())

@@ -64,14 +64,14 @@ def fitted(sets, gots, least=None):
 
 
 def blended(sets, gots, prior):
-    return Blend(sets, gots, prior, read_to(gots), one_sided)
+    return Blend(sets, gots, prior, read_to(gots), rounding(gots), one_sided)
 
 
 def contradicted(sets, gots, prior):
     """Whether a belief, where it is right, makes such trials less than once in twenty times."""
     if not prior or not sets:
         return "unknown"
-    return str(agreement(sets, gots, prior, read_to(gots), one_sided) < 0.05).lower()
+    return str(agreement(sets, gots, prior, read_to(gots), rounding(gots), one_sided) < 0.05).lower()
 
 
 def bias_of(sets, covariance, half):

@@ -197,6 +197,45 @@ fn a_right_belief_is_seldom_contradicted() -> Outcome {
     Ok(())
 }
 
+/// Read coarsely, trials at two angles can each be rounded to a side of their own: no contradiction, however often repeated.
+#[test]
+fn a_rounding_contradicts_no_belief() -> Outcome {
+    const RUNS: u64 = 600;
+    for (round, (spreads, scatter, worth, sets)) in [
+        ([0.1, 0.001], 0.05, 50, [60.0, 75.0].repeat(8)),
+        ([0.3, 0.004], 0.1, 5, [45.0, 90.0].repeat(5)),
+        ([0.3, 0.003], 0.1, 10, [30.0, 120.0].repeat(20)),
+        ([0.3, 0.003], 0.1, 10, vec![90.0; 12]),
+    ]
+    .into_iter()
+    .enumerate()
+    {
+        let prior = Prior {
+            constant: [deg(1.0), deg(spreads[0])],
+            proportional: [ratio(0.03), ratio(spreads[1])],
+            correlation: ratio(0.0),
+            scatter: deg(scatter),
+            worth,
+        };
+        let mut contradicted = 0_u32;
+        for run in 0..RUNS {
+            let at = (u64::try_from(round)? * RUNS + run) * 128;
+            let (a, b) = (1.0 + spreads[0] * normal(at), 0.03 + spreads[1] * normal(at + 1));
+            let gots: Vec<f64> = (at + 2..)
+                .zip(&sets)
+                .map(|(i, set)| (set - a - b * set - scatter * normal(i)).round())
+                .collect();
+            let fit = TrialFit::with_prior(prior, &trials(&sets, &gots));
+            contradicted += u32::from(fit.map_or(true, |fit| fit.is_contradicted() == Some(true)));
+        }
+        #[expect(clippy::cast_precision_loss, reason = "small counts")]
+        let share = f64::from(contradicted) / RUNS as f64;
+        println!("{} trials read to a degree: contradicted {share}", sets.len());
+        assert!(share < 0.05, "{sets:?}: {share}");
+    }
+    Ok(())
+}
+
 /// Steel that is far stronger than its least: trials that agree with each other are no scatter of a belief from mechanics.
 #[test]
 fn trials_that_agree_against_a_belief_are_refused_or_named() -> Outcome {

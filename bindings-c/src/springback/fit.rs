@@ -163,7 +163,7 @@ pub extern "C" fn lw_trial_fit_reading(
 }
 
 /// Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, its step
-/// divided by the root of 12.
+/// (0.001 degrees where none shows) divided by the root of 12; with one, that of the mean precision of all that it may be.
 ///
 /// Errors: LW_NOT_KNOWN for two trials without a prior, which lie on any line.
 #[unsafe(no_mangle)]
@@ -269,7 +269,9 @@ pub extern "C" fn lw_trial_fit_next_bend(
     })
 }
 
-/// Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials.
+/// Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials. It is
+/// the share of the belief's variance there that the trials took away: for one trial there, how much of the way to it the line
+/// went.
 ///
 /// Errors: LW_NOT_A_NUMBER, LW_OUT_OF_RANGE.
 #[unsafe(no_mangle)]

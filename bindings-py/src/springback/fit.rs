@@ -115,10 +115,12 @@ impl Prior {
 
 /// The line through trial bends with its uncertainty: springback = constant + proportional x set, each bend off by a normal
 /// error of the same unknown size. Where bends scatter by less than the step their angles are read to, all can be rounded to
-/// the same side: every interval reaches further by what that can make. Without a prior it needs two trials at clearly different angles, and says how sure it is
-/// from three on. An estimate: it holds for one tube on one former, near the angles of its trials.
+/// the same side: every interval reaches further by what that can make. Without a prior it needs two trials at clearly different
+/// angles, and says how sure it is from three on. Beside a prior, given the scatter, precisions add up; all that the scatter may
+/// be is integrated over. An estimate: it holds for one tube on one former, near the angles of its trials.
 ///
-/// Raises `InputError` (TRIALS_UNUSABLE, OUT_OF_RANGE), `QuantityError`.
+/// Raises `InputError` (TRIALS_UNUSABLE, also for trials that a prior expects less than once in a thousand times; OUT_OF_RANGE),
+/// `QuantityError`.
 ///
 /// >>> import linewright as lw
 /// >>> sets, gots = (20, 30, 45, 60, 75, 90, 105, 120), (18.4, 28.6, 42.9, 58.2, 72.5, 87.5, 102.2, 117.3)
@@ -193,7 +195,8 @@ impl TrialFit {
     }
 
     /// Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, its
-    /// step divided by the root of 12. None for two trials without a prior, which lie on any line.
+    /// step (0.001 degrees where none shows) divided by the root of 12; with one, that of the mean precision of all that it may
+    /// be. None for two trials without a prior, which lie on any line.
     #[getter]
     fn scatter(&self) -> Option<Angle> {
         self.0.scatter().map(Angle)
@@ -267,7 +270,9 @@ impl TrialFit {
         Ok(error::call(|| self.0.next_bend(setting, chance))?.map(Angle))
     }
 
-    /// Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials.
+    /// Share of what is known at a setting that comes from the trials: 1 without a prior, 0 without trials. It is
+    /// the share of the belief's variance there that the trials took away: for one trial there, how much of the way to it the line
+    /// went.
     ///
     /// Raises `InputError` (OUT_OF_RANGE), `QuantityError` for a bare angle.
     ///

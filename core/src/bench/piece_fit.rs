@@ -20,7 +20,8 @@ const TOLD_APART: f64 = 0.01;
 /// normal error of the same unknown size, which is taken to be at least what the rounding of lengths, legs and angles makes:
 /// pieces read to a millimeter can agree by that alone. Pieces bent to the same angles, within 2 degrees, can all be rounded to
 /// the same side, and so can lengths of pieces that were cut alike, so that intervals reach further by what that can make of them. Of pieces bent to different angles it is taken
-/// that their legs end anywhere between two marks: intervals then cover on average over such pieces.
+/// that their legs end anywhere between two marks: intervals then cover on average over such pieces. What may be rounded to one side is added in full, so that intervals of
+/// coarsely read pieces mostly cover more often than they say.
 ///
 /// ```
 /// use linewright::bench::{PieceFit, TestPiece};

@@ -3,19 +3,23 @@
 use super::fit::point;
 use super::prior::Prior;
 use super::scatter::{believed, scatters, shares};
-use super::{Trial, is_one_angle};
+use super::{Trial, is_one_angle, reading};
 use crate::math::{exp, ln, sqrt};
-use crate::statistics::{normal_below, one_sided, rounding};
+use crate::statistics::{normal_below, one_sided};
+
+/// Rounds of closing in on the slope that lies nearest, each by a third.
+const ROUNDS: u32 = 60;
 
 /// What trials say without the belief, counted from it: their mean, their slope where they have one, and how they scatter about
 /// those.
 pub(super) struct Apart {
     /// Mean setting, and mean springback off the belief.
-    pub(super) x: f64,
-    pub(super) mean: f64,
+    x: f64,
+    mean: f64,
     slope: Option<f64>,
     count: f64,
-    /// Sum of the squared settings about their mean, and of the squares that mean and slope leave.
+    /// Sums of the settings' distances from their mean, of their squares, and of the squares that mean and slope leave.
+    away: f64,
     across: f64,
     residual: f64,
 }
@@ -30,15 +34,16 @@ impl Apart {
         let count = points.len() as f64;
         let sum = |of: &dyn Fn(&(f64, f64)) -> f64| points.iter().map(of).sum::<f64>();
         let (x, mean) = (sum(&|(x, _)| *x) / count, sum(&|(_, e)| *e) / count);
+        let away = sum(&|(set, _)| (set - x).abs());
         let across = sum(&|(set, _)| (set - x) * (set - x));
         let slope = (!is_one_angle(trials)).then(|| sum(&|(set, e)| (set - x) * (e - mean)) / across);
         let left = |(set, e): &(f64, f64)| e - mean - slope.map_or(0.0, |slope| slope * (set - x));
         let residual = sum(&|point| left(point) * left(point));
-        (!points.is_empty()).then_some(Apart { x, mean, slope, count, across, residual })
+        (!points.is_empty()).then_some(Apart { x, mean, slope, count, away, across, residual })
     }
 
-    /// How far they are from the belief for a variance of a reading, all of which may be off to one side by `half`: the square
-    /// that is distributed as chi-square.
+    /// How far they are from the belief for a variance of a reading, each of which may be off by `half` to either side: the
+    /// least square of all that mean and slope may be, which without a rounding is distributed as chi-square.
     fn distance(&self, prior: &Prior, variance: f64, half: f64) -> f64 {
         let [a, b, across] = prior.root();
         // How the believed mean and slope move with two independent standard numbers.
@@ -50,15 +55,47 @@ impl Apart {
             return off * off / one;
         };
         let (both, other) = (dot(first, second), dot(second, second) + variance / self.across);
-        // The part of the mean that the slope does not tell, moved as far as a rounding can.
-        let off = ((self.mean - both / other * slope).abs() - half).max(0.0);
-        off * off / (one - both * both / other) + slope * slope / other
+        let square = |slope: f64| {
+            // The part of the mean that the slope does not tell, moved as far as a rounding can.
+            let off = ((self.mean - both / other * slope).abs() - half).max(0.0);
+            off * off / (one - both * both / other) + slope * slope / other
+        };
+        // It has one valley, which the slope is moved to as far as a rounding can.
+        let far = half * self.away / self.across;
+        let (mut low, mut high) = (slope - far, slope + far);
+        for _ in 0..if half > 0.0 { ROUNDS } else { 0 } {
+            let third = (high - low) / 3.0;
+            if square(low + third) > square(high - third) { low += third } else { high -= third }
+        }
+        square((low + high) / 2.0)
+    }
+
+    /// What they say and what is believed, in words.
+    pub(super) fn says(&self, prior: &Prior) -> String {
+        let [constant, rise] = prior.center();
+        let expected = constant + rise * self.x;
+        let mut text = format!(
+            "trials that agree on {:.2} deg of springback at {:.1} deg, where the prior expects {expected:.2} deg +- {:.2} deg \
+             (one standard deviation)",
+            expected + self.mean,
+            self.x,
+            prior.error(self.x),
+        );
+        if let Some(slope) = self.slope {
+            let spread = prior.proportional[1].value;
+            text += &format!(
+                ", and on {:.4} more a degree, where it expects {rise:.4} +- {spread:.4}",
+                rise + slope
+            );
+        }
+        text
     }
 
     /// The chance of lying so far from the belief, or farther, where it is right: over all that the scatter may be by the
     /// belief's worth and by how the trials, read to a step, scatter among themselves.
-    pub(super) fn chance(&self, prior: &Prior, step: Option<f64>) -> f64 {
-        let (worth, read) = (f64::from(prior.worth()), rounding(step) * rounding(step));
+    pub(super) fn chance(&self, prior: &Prior, trials: &[Trial]) -> f64 {
+        let (step, rounding) = (reading::step(trials), reading::rounding(trials));
+        let (worth, read) = (f64::from(prior.worth()), rounding * rounding);
         let parts = if self.slope.is_some() { 2.0 } else { 1.0 };
         let variance = |u: f64| {
             let scatter = prior.scatter_deg() * exp(u);

@@ -2,9 +2,10 @@
 //! scatter, both parts of the line are normal and precisions add up; the scatter is known from the belief's worth and from
 //! the trials, and is integrated over. What is left is a mixture of normal lines, one for each scatter there may be.
 
+use super::fit::point;
 use super::prior::Prior;
-use super::reading;
 use super::scatter::{believed, scatters, shares};
+use super::{Trial, reading};
 use crate::math::{exp, ln, sqrt};
 use crate::statistics::{Line, normal_below, one_sided};
 
@@ -34,50 +35,58 @@ pub(super) struct Blend {
     settings: Vec<f64>,
 }
 
-/// A belief and trials before a scatter is assumed. Both parts of the line are counted from what is believed of them, in
-/// spreads of the belief, so that nothing is lost where one of the two is far surer than the other.
+/// A belief and trials before a scatter is assumed. Both parts of the line are counted from what is believed of them, by two
+/// numbers that are standard and independent in the belief, and turned so that they are independent in the trials too: then
+/// nothing is lost by subtraction where the trials tell one of them far better than the other.
 struct Evidence {
     center: [f64; 2],
-    /// The believed parts move by `root` times two independent standard numbers: first row [r0, 0], second [r1, r2].
-    root: [f64; 3],
+    /// How the believed constant and slope move with the two numbers.
+    root: [[f64; 2]; 2],
     believed_scatter: f64,
     worth: f64,
     /// For each trial: by how much it moves with the two numbers, and how far it lies off the belief.
     rows: Vec<([f64; 2], f64)>,
-    /// Sums over the trials: squares and product of the two, products with the distance, and the determinant of the first.
-    squares: [f64; 3],
+    /// Sums over the trials: squares of the two, and their products with the distance.
+    squares: [f64; 2],
     products: [f64; 2],
-    determinant: f64,
     /// Variance that rounding adds to a reading.
     rounding: f64,
 }
 
+/// The turn [c, s] after which two columns with some sums of squares and product, (x, y) to (c x - s y, s x + c y), have no
+/// product (a step of Jacobi's).
+fn turn(first: f64, second: f64, product: f64) -> [f64; 2] {
+    if product.abs() <= f64::MIN_POSITIVE {
+        return [1.0, 0.0];
+    }
+    let tau = (second - first) / (2.0 * product);
+    let tangent = f64::copysign(1.0, tau) / (tau.abs() + sqrt(1.0 + tau * tau));
+    let cosine = 1.0 / sqrt(1.0 + tangent * tangent);
+    [cosine, tangent * cosine]
+}
+
 impl Evidence {
     fn new(prior: &Prior, points: &[(f64, f64)], rounding: f64) -> Evidence {
-        let (center, root) = (prior.center(), prior.root());
-        let row = |(x, y): &(f64, f64)| ([root[0] + x * root[1], x * root[2]], y - center[0] - center[1] * x);
-        let rows: Vec<([f64; 2], f64)> = points.iter().map(row).collect();
-        let (mut squares, mut products, mut sums) = ([0.0; 3], [0.0; 2], [0.0; 2]);
+        let (center, [r0, r1, r2]) = (prior.center(), prior.root());
+        let row = |x: f64| [r0 + x * r1, x * r2];
+        let sum = |of: &dyn Fn([f64; 2]) -> f64| points.iter().map(|(x, _)| of(row(*x))).sum::<f64>();
+        let [c, s] = turn(sum(&|[g, _]| g * g), sum(&|[_, h]| h * h), sum(&|[g, h]| g * h));
+        let turned = |[g, h]: [f64; 2]| [c * g - s * h, s * g + c * h];
+        let off = |(x, y): &(f64, f64)| (turned(row(*x)), y - center[0] - center[1] * x);
+        let rows: Vec<([f64; 2], f64)> = points.iter().map(off).collect();
+        let (mut squares, mut products) = ([0.0; 2], [0.0; 2]);
         for ([g, h], off) in &rows {
-            squares = [squares[0] + g * g, squares[1] + h * h, squares[2] + g * h];
+            squares = [squares[0] + g * g, squares[1] + h * h];
             products = [products[0] + g * off, products[1] + h * off];
         }
-        for (x, _) in points {
-            sums = [sums[0] + 1.0, sums[1] + x];
-        }
-        // Of the squares themselves the determinant would lose all digits for trials at one angle.
-        let middle = sums[1] / f64::max(sums[0], 1.0);
-        let across: f64 = points.iter().map(|(x, _)| (x - middle) * (x - middle)).sum();
-        let area = root[0] * root[2];
         Evidence {
             center,
-            root,
+            root: [turned([r0, 0.0]), turned([r1, r2])],
             believed_scatter: prior.scatter_deg(),
             worth: f64::from(prior.worth()),
             rows,
             squares,
             products,
-            determinant: area * area * sums[0] * across,
             rounding: rounding * rounding,
         }
     }
@@ -86,25 +95,22 @@ impl Evidence {
     fn at(&self, u: f64) -> (f64, Node) {
         let scatter = self.believed_scatter * exp(u);
         let variance = scatter * scatter + self.rounding;
-        let [g, h, gh] = self.squares.map(|sum| sum / variance);
-        // Covariance of the two numbers: the inverse of one plus these.
-        let determinant = 1.0 + g + h + self.determinant / variance / variance;
-        let [c0, c1, c01] = [(1.0 + h) / determinant, (1.0 + g) / determinant, -gh / determinant];
-        let [p, q] = self.products.map(|sum| sum / variance);
-        let moved = [c0 * p + c01 * q, c01 * p + c1 * q];
+        // Variances of the two numbers: the inverse of one plus what the trials tell.
+        let left = self.squares.map(|sum| variance / (variance + sum));
+        let moved = [0, 1].map(|i| self.products[i] / (variance + self.squares[i]));
         let off = |(row, off): &([f64; 2], f64)| off - row[0] * moved[0] - row[1] * moved[1];
         let residual: f64 = self.rows.iter().map(off).map(|r| r * r).sum();
         let gave = moved[0] * moved[0] + moved[1] * moved[1];
         #[expect(clippy::cast_precision_loss, reason = "a count of trials")]
         let count = self.rows.len() as f64;
         let likely = believed(self.worth, u)
-            - (count * ln(variance) + ln(determinant) + residual / variance + gave) / 2.0;
-        let [r0, r1, r2] = self.root;
-        let matrix =
-            [r0 * r0 * c0, r1 * r1 * c0 + 2.0 * r1 * r2 * c01 + r2 * r2 * c1, r0 * (r1 * c0 + r2 * c01)];
+            - (count * ln(variance) - ln(left[0]) - ln(left[1]) + residual / variance + gave) / 2.0;
+        let dot = |a: [f64; 2], b: [f64; 2]| a[0] * left[0] * b[0] + a[1] * left[1] * b[1];
+        let [constant, slope] = self.root;
+        let matrix = [dot(constant, constant), dot(slope, slope), dot(constant, slope)];
         let line = Line {
-            constant: self.center[0] + r0 * moved[0],
-            slope: self.center[1] + r1 * moved[0] + r2 * moved[1],
+            constant: self.center[0] + constant[0] * moved[0] + constant[1] * moved[1],
+            slope: self.center[1] + slope[0] * moved[0] + slope[1] * moved[1],
             matrix: matrix.map(|v| v / variance),
             scatter: sqrt(variance),
         };
@@ -113,9 +119,16 @@ impl Evidence {
 }
 
 impl Blend {
-    /// A belief and trials (set angle and springback in degrees) read to a step.
-    pub(super) fn new(prior: &Prior, points: &[(f64, f64)], step: Option<f64>) -> Blend {
-        let evidence = Evidence::new(prior, points, crate::statistics::rounding(step));
+    /// What a belief leaves where there is no trial.
+    pub(super) fn alone(prior: &Prior) -> Blend {
+        Blend::new(prior, &[])
+    }
+
+    /// A belief and trials.
+    pub(super) fn new(prior: &Prior, trials: &[Trial]) -> Blend {
+        let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
+        let step = reading::step(trials);
+        let evidence = Evidence::new(prior, &points, reading::rounding(trials));
         let nodes = scatters(|u| evidence.at(u).0).into_iter().map(|u| {
             let (likely, node) = evidence.at(u);
             (likely, Node { half: one_sided(step, node.line.scatter), ..node })

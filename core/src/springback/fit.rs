@@ -20,7 +20,7 @@ const FALSE_ALARM: f64 = 0.05;
 
 /// The line through trial bends with its uncertainty. The model: springback = constant + proportional x set, each bend off
 /// by a normal error of the same unknown size. Angles read to a coarse step can lie on a line by that alone, so the size is
-/// taken to be at least what the rounding of a reading makes; and where bends scatter by less than a step, all of them can be
+/// taken to be at least what the rounding of a reading makes, of 0.001 degrees where no step shows; and where bends scatter by less than a step, all of them can be
 /// rounded to the same side, so that every interval reaches further by what that can make. Then intervals cover at least as
 /// often as they say, and mostly more often.
 ///
@@ -105,8 +105,7 @@ impl TrialFit {
         prior.check()?;
         trials.iter().try_for_each(|trial| trial.check(SCATTER_DEG))?;
         let agreement = prior.check_trials(trials)?;
-        let points: Vec<(f64, f64)> = trials.iter().map(point).collect();
-        let blend = Blend::new(&prior, &points, reading::step(trials));
+        let blend = Blend::new(&prior, trials);
         let dof = prior.worth().saturating_add(u32::try_from(trials.len()).unwrap_or(u32::MAX));
         Ok(TrialFit {
             line: blend.line(),
@@ -152,7 +151,7 @@ impl TrialFit {
     }
 
     /// Scatter of one bend, one standard deviation. Without a prior it is at least what the rounding of a reading makes, the step
-    /// divided by the root of 12; with one, that of the mean precision (one over the square) of all that it may be. None for two
+    /// divided by the root of 12 (of 0.001 degrees where none shows); with one, that of the mean precision (one over the square) of all that it may be. None for two
     /// trials without a prior, which lie on any line.
     #[must_use]
     pub fn scatter(&self) -> Option<Angle> {

@@ -3,12 +3,12 @@
 use super::agreement::Apart;
 use super::blend::Blend;
 use super::fit::point;
-use super::{Trial, reading, trial_text, unusable};
+use super::{Trial, reading, trial_text};
 use crate::bounds;
 use crate::code::Code;
 use crate::error::Error;
 use crate::math::sqrt;
-use crate::problem::Value;
+use crate::problem::{Part, Problem, Value};
 use crate::units::{Angle, Ratio, angle_text, deg, to_deg};
 
 /// What comes less often than this where a belief is right is not believed: one of the two is wrong (ours).
@@ -84,9 +84,8 @@ impl Prior {
     /// makes trials that lie so far from it, or farther; None without a trial.
     pub(super) fn check_trials(&self, trials: &[Trial]) -> Result<Option<f64>, Error> {
         // A reading is off by up to half its step.
-        let step = reading::step(trials);
-        let read = step.unwrap_or(0.0) / 2.0;
-        let alone = Blend::new(self, &[], None);
+        let read = reading::step(trials).unwrap_or(0.0) / 2.0;
+        let alone = Blend::alone(self);
         let line = alone.line();
         // The more trials are looked at, the farther one lies by chance.
         let looks = f64::from(u32::try_from(trials.len().max(1)).unwrap_or(u32::MAX));
@@ -101,26 +100,21 @@ impl Prior {
                     angle_text(deg(x - line.at(x))),
                     angle_text(deg(width)),
                 );
-                return Err(unusable(
-                    &text,
-                    "a trial that the prior can be right beside: measure it again, or leave the prior out",
-                ));
+                return Err(contradiction(&text));
             }
         }
         let Some(apart) = Apart::new(self, trials) else { return Ok(None) };
-        let chance = apart.chance(self, step);
-        if chance >= UNBELIEVABLE {
-            return Ok(Some(chance));
-        }
-        let expected = line.at(apart.x);
-        let text = format!(
-            "trials that agree on {:.2} deg of springback at {:.1} deg, where the prior expects {expected:.2} deg +- {:.2} deg",
-            expected + apart.mean,
-            apart.x,
-            self.error(apart.x),
-        );
-        let need =
-            "trials that the prior can be right beside: leave the prior out, or state it with larger spreads";
-        Err(unusable(&text, need))
+        let chance = apart.chance(self, trials);
+        if chance < UNBELIEVABLE { Err(contradiction(&apart.says(self))) } else { Ok(Some(chance)) }
     }
+}
+
+/// The error of trials that a belief does not go together with.
+fn contradiction(got: &str) -> Error {
+    Problem::new(Code::TrialsUnusable, Part::Field("trials".to_owned()))
+        .got(Value::text(got))
+        .need(Value::text("trials that the prior can be right beside"))
+        .why("where the prior is right such trials come less than once in a thousand times: one of the two is wrong")
+        .fix("measuring the trials again; if they stay, leaving the prior out or stating it with larger spreads")
+        .into()
 }
