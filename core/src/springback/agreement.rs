@@ -60,10 +60,13 @@ impl Apart {
             let off = ((self.mean - both / other * slope).abs() - half).max(0.0);
             off * off / (one - both * both / other) + slope * slope / other
         };
+        if half <= 0.0 {
+            return square(slope);
+        }
         // It has one valley, which the slope is moved to as far as a rounding can.
         let far = half * self.away / self.across;
         let (mut low, mut high) = (slope - far, slope + far);
-        for _ in 0..if half > 0.0 { ROUNDS } else { 0 } {
+        for _ in 0..ROUNDS {
             let third = (high - low) / 3.0;
             if square(low + third) > square(high - third) { low += third } else { high -= third }
         }

@@ -144,7 +144,8 @@ impl TrialFit {
     }
 
     /// The step that the angles left were read to, as their numbers show: the coarsest of 1, 1/2, 1/3, 1/4, 1/5, 1/6, 1/10,
-    /// 1/20, 1/60, 1/50 and 1/100 degree that they are multiples of. A minority read far finer does not count. None where there is none, and without trials.
+    /// 1/20, 1/60, 1/50 and 1/100 degree that they are multiples of. A minority read far finer does not count. None where there
+    /// is none, and without trials.
     #[must_use]
     pub fn reading(&self) -> Option<Angle> {
         reading::step(&self.trials).map(deg)
